@@ -1,0 +1,12 @@
+import { defineConfig } from "vitest/config"
+
+/** Tests live under `tests/`, in the same tree as `src/`. */
+export default defineConfig({
+  test: {
+    root: new URL("..", import.meta.url).pathname,
+    include: ["tests/**/*.test.ts"],
+    testTimeout: 60_000,
+    hookTimeout: 120_000,
+    maxWorkers: 2,
+  },
+})
