@@ -1,0 +1,89 @@
+import { z } from "zod"
+import { amount, clockTime, day, id, line, percent, text } from "./values.ts"
+
+/** `programme.yaml`: start, hours, crews, and the people in the house. */
+export const programmeFile = z
+  .strictObject({
+    start: day,
+    holidays: z.enum(["england-and-wales", "none"]).meta({ description: "Public holidays observed." }),
+    hours: z
+      .array(z.strictObject({ from: clockTime, to: clockTime }))
+      .min(1)
+      .max(4)
+      .meta({ description: "Working spans of a working day." }),
+    days: z
+      .array(z.enum(["mon", "tue", "wed", "thu", "fri", "sat", "sun"]))
+      .min(1)
+      .max(7),
+    closed: z
+      .array(z.strictObject({ from: day, to: day, why: line }))
+      .max(50)
+      .default([]),
+    crews: z
+      .array(
+        z.strictObject({
+          id,
+          name: line.meta({ description: "The crew, as a role.", examples: ["joiners"] }),
+          people: z.number().int().min(1).max(20),
+          trades: z.array(id).min(1).max(20).meta({ description: "Trades whose steps this crew does." }),
+          visits: z
+            .number()
+            .int()
+            .min(1)
+            .max(50)
+            .optional()
+            .meta({ description: "Most visits, if it comes by visit." }),
+          licensed: z.boolean().default(false),
+        }),
+      )
+      .min(1)
+      .max(20),
+    quiet: z
+      .array(
+        z.strictObject({
+          days: z.array(z.enum(["mon", "tue", "wed", "thu", "fri", "sat", "sun"])),
+          from: clockTime,
+          to: clockTime,
+          why: line,
+          rooms: z.array(id).default([]),
+        }),
+      )
+      .max(20)
+      .default([])
+      .meta({ description: "Hours of quiet for people in the house: no sawing, hammering or sanding." }),
+    bedtime: clockTime.default("22:00"),
+    notes: z.array(text).max(20).default([]),
+  })
+  .meta({
+    id: "programme",
+    title: "programme.yaml",
+    description: "Start, hours, crews and the people in the house.",
+  })
+export type ProgrammeFile = z.infer<typeof programmeFile>
+
+/** `money.yaml`: rates and shares; private. */
+export const moneyFile = z
+  .strictObject({
+    rates: z
+      .array(z.strictObject({ crew: id, perHour: amount }))
+      .max(20)
+      .meta({ description: "Price of one hour of one person, by crew." }),
+    overheadAndProfit: percent,
+    contingency: percent,
+    vat: z.strictObject({ percent: z.union([z.literal(20), z.literal(5), z.literal(0)]), because: text }),
+    provisional: z
+      .array(z.strictObject({ what: line, amount }))
+      .max(50)
+      .default([]),
+    client: z
+      .strictObject({
+        decisions: z
+          .array(z.strictObject({ by: day, what: line }))
+          .max(50)
+          .default([]),
+        notes: z.array(text).max(50).default([]),
+      })
+      .default({ decisions: [], notes: [] }),
+  })
+  .meta({ id: "money", title: "money.yaml", description: "Labour rates, shares and VAT; never published." })
+export type MoneyFile = z.infer<typeof moneyFile>
