@@ -1,0 +1,92 @@
+import type { Page } from "puppeteer"
+
+import type { Mm } from "../../kernels/units.ts"
+
+/** Something on a sheet that the paper would cut off, shrink or print over, as found before printing. */
+export interface LayoutFault {
+  /** `past-width`: reaches past the width of its page. `cut-off`: a box hides part of what is in it. `floating`: taken out of the flow, so it may lie over its neighbours. */
+  kind: "past-width" | "cut-off" | "floating"
+  /** The `data-sheet` of the sheet it is on, or empty if it is on none. */
+  sheet: string
+  /** Its text, or its tag where it has none; at most 80 characters. */
+  text: string
+  /** How far it goes too far; 0 for `floating`. */
+  by: Mm
+}
+
+/**
+ * Checks a page that is laid out for print at its content width.
+ * No text and no element may reach past the width of its page; no box that clips may hold more than it
+ * shows, but those marked `data-may-clip`; nothing may float free of the flow, but what is marked
+ * `data-may-float` and what is inside a drawing.
+ * A sheet on wider or narrower paper names its content width in mm as `data-page-width`.
+ * @param contentWidth width between the margins, mm
+ * @returns the faults in document order; empty when all is well
+ */
+export async function layoutFaults(page: Page, contentWidth: Mm): Promise<LayoutFault[]> {
+  await page.evaluate("globalThis.__name ??= (named) => named")
+  return page.evaluate(faultsInPage, contentWidth)
+}
+
+/** Runs inside the browser, so it may use nothing from outside itself. */
+function faultsInPage(contentWidth: number): LayoutFault[] {
+  const pixelsPerMm = 96 / 25.4
+  const tolerance = 0.75
+  const faults: LayoutFault[] = []
+
+  const report = (kind: LayoutFault["kind"], element: Element, more: { text?: string; by: number }): void => {
+    const text = (more.text ?? element.textContent ?? "").replace(/\s+/g, " ").trim().slice(0, 80)
+    const sheet = element.closest("[data-sheet]")?.getAttribute("data-sheet") ?? ""
+    const by = Math.round((more.by / pixelsPerMm) * 10) / 10
+    faults.push({ kind, sheet, text: text || `<${element.tagName.toLowerCase()}>`, by })
+  }
+
+  const limitsOf = (element: Element): { left: number; right: number } => {
+    const sheet = element.closest("[data-page-width]")
+    if (sheet === null) return { left: 0, right: contentWidth * pixelsPerMm }
+    const left = sheet.getBoundingClientRect().left
+    return { left, right: left + Number(sheet.getAttribute("data-page-width")) * pixelsPerMm }
+  }
+
+  const past = (rect: DOMRect, element: Element): number => {
+    if (rect.width === 0 || rect.height === 0) return 0
+    const { left, right } = limitsOf(element)
+    return Math.max(rect.right - right, left - rect.left) - tolerance
+  }
+
+  const hidden = (style: CSSStyleDeclaration): boolean =>
+    style.display === "none" || style.visibility === "hidden"
+
+  const checkBox = (element: Element, style: CSSStyleDeclaration): void => {
+    const by = past(element.getBoundingClientRect(), element)
+    if (by > 0) report("past-width", element, { by: by + tolerance })
+    if (!(element instanceof HTMLElement)) return
+    if (/absolute|fixed|sticky/.test(style.position) && element.closest("[data-may-float]") === null)
+      report("floating", element, { by: 0 })
+    const clips = /hidden|clip|auto|scroll/.test(`${style.overflowX} ${style.overflowY}`)
+    if (!clips || element.closest("[data-may-clip]") !== null || element === document.body) return
+    const over = Math.max(
+      element.scrollWidth - element.clientWidth,
+      element.scrollHeight - element.clientHeight,
+    )
+    if (over > 1) report("cut-off", element, { by: over })
+  }
+
+  const checkText = (element: Element): void => {
+    for (const node of element.childNodes) {
+      if (node.nodeType !== Node.TEXT_NODE || !node.textContent?.trim()) continue
+      const range = document.createRange()
+      range.selectNodeContents(node)
+      const worst = Math.max(...[...range.getClientRects()].map((rect) => past(rect, element)), 0)
+      if (worst > 0) report("past-width", element, { text: node.textContent, by: worst + tolerance })
+    }
+  }
+
+  for (const element of document.body.querySelectorAll("*")) {
+    const style = getComputedStyle(element)
+    if (hidden(style) || element.closest("script, style, template") !== null) continue
+    checkBox(element, style)
+    checkText(element)
+  }
+  return faults
+}

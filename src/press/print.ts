@@ -1,0 +1,77 @@
+import { dirname } from "node:path"
+import { pathToFileURL } from "node:url"
+
+import { PDFDocument } from "pdf-lib"
+import type { Page } from "puppeteer"
+
+import { invariant } from "../kernels/fault.ts"
+import type { Mm } from "../kernels/units.ts"
+import { loadFonts } from "./browser/fonts-loaded.ts"
+import type { Press } from "./browser/launch.ts"
+import type { LayoutFault } from "./browser/layout-check.ts"
+import { layoutFaults } from "./browser/layout-check.ts"
+import { destinationsOf } from "./pdf/destinations.ts"
+
+/** How a page is printed. */
+export interface PrintOptions {
+  /** Width between the margins of the usual page, mm: the style sheet's page width less its two margins. */
+  contentWidth: Mm
+  /** Without tags and outline, for a first pass whose page numbers alone are wanted; false unless given. */
+  draft?: boolean
+}
+
+/** One document as the browser printed it. */
+export interface Printed {
+  /** As the browser wrote it; `finishPdf` makes it the same every time. */
+  pdf: Uint8Array
+  /** Id of each element that a link points to, and its page, from 1. */
+  destinations: Map<string, number>
+  pages: number
+  layoutFaults: LayoutFault[]
+}
+
+/**
+ * Prints one HTML file on paper of the size its style sheet asks for.
+ * Every declared font is loaded first, and the layout checked at the width of the paper.
+ * @throws Fault when a font does not load, a file is missing, or the page asks for anything from the network
+ */
+export async function printPdf(press: Press, htmlPath: string, options: PrintOptions): Promise<Printed> {
+  const page = await press.newPage()
+  try {
+    await openForPrint(press, page, { htmlPath, contentWidth: options.contentWidth })
+    const faults = await layoutFaults(page, options.contentWidth)
+    const tagged = options.draft !== true
+    const pdf = await page.pdf({
+      preferCSSPageSize: true,
+      printBackground: true,
+      tagged,
+      outline: tagged,
+      timeout: longestPrint,
+    })
+    const read = await PDFDocument.load(pdf, { updateMetadata: false })
+    return { pdf, destinations: destinationsOf(read), pages: read.getPageCount(), layoutFaults: faults }
+  } finally {
+    await page.close()
+  }
+}
+
+/** Ten minutes, in milliseconds: a bound pack of some thousand pages on a slow machine. */
+const longestPrint = 600_000
+
+async function openForPrint(
+  press: Press,
+  page: Page,
+  { htmlPath, contentWidth }: { htmlPath: string; contentWidth: Mm },
+): Promise<void> {
+  const missing: string[] = []
+  page.on("requestfailed", (request) => missing.push(request.url()))
+  const refusedBefore = press.blocked.length
+  page.setDefaultTimeout(longestPrint)
+  await page.emulateMediaType("print")
+  await page.setViewport({ width: Math.floor((contentWidth * 96) / 25.4), height: 1000 })
+  await page.goto(pathToFileURL(htmlPath).href, { waitUntil: "load", timeout: longestPrint })
+  await loadFonts(page)
+  const refused = press.blocked.slice(refusedBefore)
+  invariant(refused.length === 0, `${htmlPath} asks for what is not in its folder: ${refused.join(", ")}`)
+  invariant(missing.length === 0, `${htmlPath} in ${dirname(htmlPath)} lacks ${missing.join(", ")}`)
+}
