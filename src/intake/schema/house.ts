@@ -8,7 +8,8 @@ import {
   lengthOrNought,
   level,
   line,
-  measured,
+  refersTo,
+  smallOrNought,
   text,
   thickness,
 } from "./values.ts"
@@ -21,7 +22,7 @@ export const storey = z
     deck: level.meta({
       description: "Top of the bare deck, mm above the ground floor's finished level (0).",
     }),
-    finishNow: lengthOrNought.meta({
+    finishNow: smallOrNought.meta({
       description: "Thickness of what lies on the deck now and stays, mm (0 if bare).",
     }),
     base: z
@@ -29,7 +30,9 @@ export const storey = z
       .meta({ description: "What the deck rests on; a ventilated timber floor must be able to breathe." }),
     joists: z
       .strictObject({
-        alongWallOf: id.optional().meta({ description: "Room whose wall the joists run along." }),
+        alongWallOf: refersTo("room")
+          .optional()
+          .meta({ description: "Room whose wall the joists run along." }),
         wall: z.number().int().positive().optional(),
         centres: length.optional(),
         firstFrom: lengthOrNought.optional(),
@@ -44,10 +47,10 @@ export const stair = z
   .strictObject({
     id,
     name: line,
-    from: id.meta({ description: "Lower storey." }),
-    to: id.meta({ description: "Upper storey." }),
-    fromRoom: id,
-    toRoom: id,
+    from: refersTo("storey").meta({ description: "Lower storey." }),
+    to: refersTo("storey").meta({ description: "Upper storey." }),
+    fromRoom: refersTo("room"),
+    toRoom: refersTo("room"),
     risers: z.number().int().min(1).max(30),
     rise: length,
     going: length,
@@ -58,15 +61,19 @@ export const stair = z
   })
   .meta({ description: "A stair: rises as built, deck to deck." })
 
+/** What a doorway may lead to that is no room of the job. */
+export const beyond = ["outside", "garage", "cupboard"] as const
+
 /** One doorway between two rooms (or a room and outside), measured, with what is to hang in it. */
 export const door = z
   .strictObject({
     id,
     name: line,
-    between: z
-      .tuple([id, id])
-      .meta({ description: "The two rooms it joins; 'outside' for the open air, 'garage' for a garage." }),
-    swingsInto: id
+    between: z.tuple([refersTo("room-or-beyond"), refersTo("room-or-beyond")]).meta({
+      description:
+        "The two rooms it joins; 'outside' for the open air, 'garage' for a garage, 'cupboard' for a cupboard that is no room of its own.",
+    }),
+    swingsInto: refersTo("room-or-beyond")
       .optional()
       .meta({ description: "The room its leaf swings into; none for an opening without a leaf." }),
     hinges: z
@@ -79,14 +86,18 @@ export const door = z
     lengthsTo: face,
     heightsFrom: datum,
     widths: z
-      .array(length)
+      .array(length.meta({ slip: { below: 100 } }))
       .min(1)
       .max(3)
       .meta({ description: "Width between linings (or studs), top, middle, bottom, mm." }),
-    heights: z.array(length).min(1).max(3).meta({ description: "Height, left, middle, right, mm." }),
+    heights: z
+      .array(length.meta({ slip: { below: 300 } }))
+      .min(1)
+      .max(3)
+      .meta({ description: "Height, left, middle, right, mm." }),
     wall: thickness.meta({ description: "Finished wall thickness, mm." }),
     rebate: thickness.optional().meta({ description: "Depth of rebate or stop face in a kept lining, mm." }),
-    plumb: lengthOrNought.default(0).meta({ description: "Out of plumb over the height, mm." }),
+    plumb: smallOrNought.default(0).meta({ description: "Out of plumb over the height, mm." }),
     leafNow: line.optional().meta({ description: "What hangs there now." }),
     light: z.boolean().default(false).meta({ description: "A glazed light stands over the door." }),
     finalExit: z.boolean().default(false),
@@ -117,4 +128,3 @@ export const houseFile = z
   })
   .meta({ id: "house", title: "house.yaml", description: "Storeys, stairs and doorways of the house." })
 export type HouseFile = z.infer<typeof houseFile>
-export const houseMeasured = measured

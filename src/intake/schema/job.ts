@@ -1,5 +1,5 @@
 import { z } from "zod"
-import { day, id, length, line, percent, text } from "./values.ts"
+import { day, length, line, percent, refersTo, text } from "./values.ts"
 
 /** A job's own value for a rulebook entry. */
 export const override = z
@@ -51,6 +51,7 @@ export const jobFile = z
     zone: z
       .string()
       .max(60)
+      .refine(isTimeZone, { params: { code: "unknown-zone" }, error: "no such time zone" })
       .default("Europe/London")
       .meta({ description: "Time zone of the site, as named in the tz database." }),
     currency: z.literal("GBP").default("GBP"),
@@ -76,7 +77,7 @@ export const jobFile = z
       .meta({ description: "Air during the work and in use." }),
     overrides: z.array(override).max(200).default([]),
     notes: z.array(text).max(50).default([]),
-    tradesOn: z.array(id).max(50).optional(),
+    tradesOn: z.array(refersTo("trade")).max(50).optional(),
   })
   .meta({
     id: "job",
@@ -84,3 +85,12 @@ export const jobFile = z
     description: "What the job is, for whom, and where its hosted copy lives.",
   })
 export type JobFile = z.infer<typeof jobFile>
+
+/** True for a zone of the tz database. */
+function isTimeZone(name: string): boolean {
+  try {
+    return new Intl.DateTimeFormat("en-GB", { timeZone: name }).format(0).length > 0
+  } catch {
+    return false
+  }
+}

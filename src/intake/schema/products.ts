@@ -1,5 +1,6 @@
 import { z } from "zod"
-import { amount, id, length, line, text, thickness } from "./values.ts"
+import type { Reference } from "./values.ts"
+import { amount, id, length, line, refersTo, text, thickness } from "./values.ts"
 
 const common = {
   id,
@@ -139,6 +140,11 @@ export type Product = z.infer<typeof product>
 export type ProductKind = Product["kind"]
 export type ProductOf<K extends ProductKind> = Extract<Product, { kind: K }>
 
+/** Id of a product in the catalogue or of this job, of one of these kinds; for the inputs of a trade. */
+export function productId(...kinds: ProductKind[]) {
+  return id.meta({ refersTo: "product" satisfies Reference, kinds })
+}
+
 /** `catalogue.yaml`, shared by the jobs of a folder. */
 export const catalogueFile = z
   .strictObject({ products: z.array(product).max(2000) })
@@ -153,7 +159,13 @@ export const productsFile = z
       .meta({ description: "Product id for each use, e.g. skirting: skirting-145." }),
     products: z.array(product).max(500).default([]).meta({ description: "Products of this job alone." }),
     inHand: z
-      .array(z.strictObject({ product: id, amount: z.number().positive(), note: line.optional() }))
+      .array(
+        z.strictObject({
+          product: refersTo("product"),
+          amount: z.number().positive(),
+          note: line.optional(),
+        }),
+      )
       .max(200)
       .default([])
       .meta({ description: "Stock in hand: lengths in mm, otherwise units as sold." }),

@@ -1,5 +1,5 @@
 import { z } from "zod"
-import { amount, clockTime, day, id, line, percent, text } from "./values.ts"
+import { amount, clockTime, day, id, line, percent, refersTo, text } from "./values.ts"
 
 /** `programme.yaml`: start, hours, crews, and the people in the house. */
 export const programmeFile = z
@@ -25,7 +25,11 @@ export const programmeFile = z
           id,
           name: line.meta({ description: "The crew, as a role.", examples: ["joiners"] }),
           people: z.number().int().min(1).max(20),
-          trades: z.array(id).min(1).max(20).meta({ description: "Trades whose steps this crew does." }),
+          trades: z
+            .array(refersTo("trade"))
+            .min(1)
+            .max(20)
+            .meta({ description: "Trades whose steps this crew does." }),
           visits: z
             .number()
             .int()
@@ -45,7 +49,7 @@ export const programmeFile = z
           from: clockTime,
           to: clockTime,
           why: line,
-          rooms: z.array(id).default([]),
+          rooms: z.array(refersTo("room")).default([]),
         }),
       )
       .max(20)
@@ -65,7 +69,7 @@ export type ProgrammeFile = z.infer<typeof programmeFile>
 export const moneyFile = z
   .strictObject({
     rates: z
-      .array(z.strictObject({ crew: id, perHour: amount }))
+      .array(z.strictObject({ crew: refersTo("crew"), perHour: amount }))
       .max(20)
       .meta({ description: "Price of one hour of one person, by crew." }),
     overheadAndProfit: percent,

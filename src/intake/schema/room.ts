@@ -1,12 +1,16 @@
 import { z } from "zod"
-import { day, id, length, lengthOrNought, line, measured, text, thickness } from "./values.ts"
-
-const wallNumber = z
-  .number()
-  .int()
-  .min(1)
-  .max(60)
-  .meta({ description: "Wall number, clockwise from the entry door's wall (1)." })
+import {
+  day,
+  id,
+  length,
+  lengthOrNought,
+  line,
+  measured,
+  refersTo,
+  text,
+  thickness,
+  wallNumber,
+} from "./values.ts"
 
 /** One run of the outline, walked clockwise. */
 export const run = z
@@ -61,7 +65,7 @@ export const slope = z
 export const ceiling = z
   .strictObject({
     heights: z
-      .array(length)
+      .array(length.meta({ slip: { below: 300 } }))
       .min(1)
       .max(20)
       .meta({ description: "Height of the level part at one or more points, from the room's datum, mm." }),
@@ -90,7 +94,7 @@ export const ceiling = z
 /** Where a doorway of house.yaml stands in this room. */
 export const doorHere = z
   .strictObject({
-    door: id,
+    door: refersTo("door"),
     wall: wallNumber,
     fromLeft: lengthOrNought.meta({
       description: "Left end of the wall to the near side of the opening, mm.",
@@ -144,7 +148,7 @@ export const roomFile = z
   .strictObject({
     id,
     name: line,
-    storey: id,
+    storey: refersTo("storey"),
     use: z.enum([
       "bedroom",
       "study",

@@ -1,32 +1,76 @@
 import { z } from "zod"
 
-/** A length in mm as taped; a whole or half millimetre, within a house. A figure under 20 is taken for metres by mistake (see unit-slip). */
+/** What an id or a number written in a file may refer to. */
+export type Reference =
+  | "room"
+  | "room-or-beyond"
+  | "door"
+  | "storey"
+  | "product"
+  | "crew"
+  | "trade"
+  | "wall-of-this-room"
+
+/**
+ * When a figure in mm is suspect of being metres or centimetres: when it is under `below` (and, with `fractionsOnly`, has a
+ * fraction too). Kept in a schema's meta under `slip`; a suspect figure is a finding, never a guess.
+ */
+export interface Slip {
+  below: number
+  fractionsOnly?: boolean
+}
+
+/** Under this many mm a taped length of a house is more likely metres (common practice: tapes read to a few metres). */
+const likelyMetres = 20
+
+/** A length in mm as taped; a whole or half millimetre, within a house. A figure under 20 is suspect of being metres. */
 export const length = z
   .number()
   .positive()
   .max(60_000)
-  .meta({ description: "Length in millimetres, as taped.", examples: [2400] })
+  .meta({
+    description: "Length in millimetres, as taped.",
+    examples: [2400],
+    slip: { below: likelyMetres } satisfies Slip,
+  })
 
-/** A length that may be nought. */
+/** A length that may be nought; a fraction under 20 is suspect of being metres. */
 export const lengthOrNought = z
   .number()
   .min(0)
   .max(60_000)
-  .meta({ description: "Length in millimetres; may be 0." })
+  .meta({
+    description: "Length in millimetres; may be 0.",
+    slip: { below: likelyMetres, fractionsOnly: true } satisfies Slip,
+  })
+
+/** A small length that may be nought and may well be a fraction (a finish, a lean), mm. */
+export const smallOrNought = z
+  .number()
+  .min(0)
+  .max(1000)
+  .meta({ description: "Small dimension in millimetres; may be 0." })
 
 /** A height above or below a datum, mm; below is negative. */
 export const level = z
   .number()
   .min(-30_000)
   .max(60_000)
-  .meta({ description: "Level in millimetres from the named datum; below it is negative." })
+  .meta({
+    description: "Level in millimetres from the named datum; below it is negative.",
+    slip: { below: likelyMetres, fractionsOnly: true } satisfies Slip,
+  })
 
 /** A small dimension (a thickness, a gap, a projection), mm. */
 export const thickness = z
   .number()
   .positive()
   .max(1000)
-  .meta({ description: "Thickness or small dimension in millimetres.", examples: [18] })
+  .meta({
+    description: "Thickness or small dimension in millimetres.",
+    examples: [18],
+    slip: { below: 0.1 } satisfies Slip,
+  })
 
 /** An amount of money as quoted text, so that "1.10" stays 1.10. */
 export const amount = z
@@ -41,6 +85,7 @@ export const percent = z.number().min(0).max(100).meta({ description: "Per cent,
 export const day = z
   .string()
   .regex(/^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/, "expected a day as YYYY-MM-DD")
+  .refine(isInCalendar, { params: { code: "day-impossible" }, error: "no such day in the calendar" })
   .meta({ description: "Calendar day, YYYY-MM-DD.", examples: ["2027-03-01"] })
 
 /** A time of day. */
@@ -58,8 +103,32 @@ export const id = z
     examples: ["A1"],
   })
 
+/** An id that must be one of those written elsewhere in the job. */
+export function refersTo(what: Reference) {
+  return id.meta({ refersTo: what })
+}
+
+/** Number of a wall of the same room, from 1. */
+export const wallNumber = z
+  .number()
+  .int()
+  .min(1)
+  .max(60)
+  .meta({
+    description: "Wall number, clockwise from the entry door's wall (1).",
+    refersTo: "wall-of-this-room" satisfies Reference,
+  })
+
 /** One line of text for people. */
-export const line = z.string().min(1).max(200).meta({ description: "One line of text." })
+export const line = z
+  .string()
+  .min(1)
+  .max(200)
+  .refine((written) => !/[\r\n]/.test(written), {
+    params: { code: "line-break" },
+    error: "a line break in text that must be one line",
+  })
+  .meta({ description: "One line of text." })
 
 /** A few lines of text for people. */
 export const text = z.string().min(1).max(2000).meta({ description: "Text of a few lines." })
@@ -87,3 +156,9 @@ export const measured = z
       .meta({ description: "How far a taped length can be trusted, plus or minus mm." }),
   })
   .meta({ description: "When and by whom measured, the face lengths go to and the datum heights come from." })
+
+/** True for a day that the calendar has; text of another form is left to the check of its form. */
+function isInCalendar(written: string): boolean {
+  const [year, month, date] = written.split("-").map(Number) as [number, number, number]
+  return new Date(Date.UTC(year, month, 0)).getUTCDate() >= date
+}
