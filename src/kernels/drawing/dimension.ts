@@ -16,8 +16,10 @@ const tickReach: Mm = 1.1
 const figureGap: Mm = 0.7
 /** A dimension line closer to the thing than this needs no projection lines. */
 const shortOffset: Mm = 2
-/** Steps by which figures may slide along their line when they are in the way, on paper. */
-const slides: readonly Mm[] = [0, 4, -4, 8, -8, 12, -12, 18, -18]
+/** Places that figures may slide to along their line when they are in the way, as shares of its length from the middle. */
+const slides: readonly number[] = [0, 0.1, -0.1, 0.2, -0.2, 0.3, -0.3, 0.4, -0.4]
+/** Lines that fall more steeply than this read from the right like upright ones, degrees. */
+const steepest: Degrees = 80
 
 /** A dimension on paper: line, projection lines, oblique ticks, and its figures above the line, read from below or from the right. */
 export function dimensionMarks(shape: DimensionShape, scale: number): { marks: Mark[]; label: Label } {
@@ -58,9 +60,10 @@ function figures(shape: DimensionShape, start: Point, end: Point): Label {
   const size = textSize(shape.text, height)
   const lift = figureGap + size.height / 2
   const middle = { x: (start.x + end.x) / 2, y: (start.y + end.y) / 2 }
-  const beyond = (distance(start, end) + size.width) / 2 + overrun + figureGap
-  const short = size.width > distance(start, end) - 2 * tickReach
-  const alongWays = short ? [beyond, -beyond, 0] : slides
+  const length = distance(start, end)
+  const beyond = (length + size.width) / 2 + overrun + figureGap
+  const short = size.width > length - 2 * tickReach
+  const alongWays = short ? [beyond, -beyond, 0] : slides.map((share) => share * length)
   return {
     at: { x: middle.x - sin * lift, y: middle.y + cos * lift },
     text: shape.text,
@@ -69,6 +72,7 @@ function figures(shape: DimensionShape, start: Point, end: Point): Label {
     bold: false,
     fixed: false,
     masked: false,
+    leader: true,
     shifts: [0, -2 * lift].flatMap((across) =>
       alongWays.map((way) => ({ x: way * cos - across * sin, y: way * sin + across * cos })),
     ),
@@ -79,7 +83,7 @@ function figures(shape: DimensionShape, start: Point, end: Point): Label {
 function readable(angle: Degrees): Degrees {
   const cleared = Math.round(angle * 1000) / 1000
   if (cleared > 90) return cleared - 180
-  if (cleared <= -90) return cleared + 180
+  if (cleared < -steepest) return cleared + 180
   return cleared
 }
 

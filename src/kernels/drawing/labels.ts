@@ -22,8 +22,8 @@ const directions = 16
 const strokesMindedWithin: Mm = 15
 
 /**
- * Labels put so that none lies over another. Fixed ones stay; the rest keep their order of rank and take the nearest free place,
- * first along their own line, then round about; within reach they also keep clear of strokes.
+ * Labels put so that none lies over another. Fixed ones stay; then figures of dimensions take their places along their own line;
+ * the rest take the nearest free place round about; within reach they also keep clear of strokes.
  * @param labels  wished places on paper, mm, y up
  * @param strokes lines on paper that labels keep clear of where they can
  * @returns the labels in the order given
@@ -31,7 +31,7 @@ const strokesMindedWithin: Mm = 15
 export function placeLabels(labels: readonly Label[], strokes: readonly Obstacle[] = []): PlacedLabel[] {
   const placed = new Map<Label, PlacedLabel>()
   const taken: LabelBox[] = []
-  const inTurn = [...labels.filter((label) => label.fixed), ...labels.filter((label) => !label.fixed)]
+  const inTurn = [...labels].sort((a, b) => rank(a) - rank(b))
   for (const label of inTurn) {
     const at = label.fixed ? label.at : freePlace(label, taken, strokes)
     const box = { ...labelBox(label), centre: at }
@@ -52,6 +52,11 @@ export function boxesOverlap(a: LabelBox, b: LabelBox): boolean {
     const [fromB, toB] = spread(second, cos, sin)
     return toA > fromB + touching && toB > fromA + touching
   })
+}
+
+function rank(label: Label): number {
+  if (label.fixed) return 0
+  return label.shifts.length > 0 ? 1 : 2
 }
 
 /** Boxes that share less than this are touching only, mm. */

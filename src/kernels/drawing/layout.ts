@@ -99,15 +99,15 @@ function textLabel(shape: TextShape, scale: Scale): Label {
   const bold = shape.bold ?? false
   const { width } = textSize(shape.text, shape.height, bold)
   const at = middleOf(onPaper(shape.at, scale), width, shape.anchor ?? "middle", angle)
-  const fixed = shape.fixed ?? false
   return {
     at,
     text: shape.text,
     height: shape.height,
     angle,
     bold,
-    fixed,
+    fixed: shape.fixed ?? false,
     masked: shape.masked ?? false,
+    leader: shape.leader ?? false,
     shifts: [],
   }
 }
@@ -123,7 +123,7 @@ function leader(label: PlacedLabel, wished: Label): Mark[] {
   const kept = wished.shifts.some(
     (shift) => wished.at.x + shift.x === label.at.x && wished.at.y + shift.y === label.at.y,
   )
-  if (kept || label.moved < leaderFrom) return []
+  if (!label.leader || kept || label.moved < leaderFrom) return []
   const share = Math.min(1, label.box.height / label.moved)
   const near = {
     x: label.at.x + (wished.at.x - label.at.x) * share,

@@ -37,6 +37,8 @@ export interface Label {
   bold: boolean
   fixed: boolean
   masked: boolean
+  /** A thin line leads back to its point if it had to move well away. */
+  leader: boolean
   /** Ways it may shift that keep its sense (a dimension's figures along and across their line), tried first, mm. */
   shifts: readonly Point[]
 }

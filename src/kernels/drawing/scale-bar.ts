@@ -28,7 +28,9 @@ export function scaleBarMarks(at: Point, scale: Scale): { marks: PathMark[]; lab
     ),
   )
   const words = scaleText(scale)
-  const beside = { x: at.x + parts * step + 2 * gap, y: at.y + barHeight / 2 }
+  const last = figures.at(-1)!
+  const end = last.at.x + textSize(last.text, lettering).width / 2
+  const beside = { x: end + 2 * gap, y: at.y + barHeight / 2 }
   const name = fixedLabel(words, middleOf(beside, textSize(words, lettering).width, "start", 0), lettering)
   return { marks, labels: [...figures, name] }
 }
@@ -54,5 +56,5 @@ function figureText(length: Mm, whole: Mm): string {
 }
 
 function fixedLabel(text: string, at: Point, height: Mm): Label {
-  return { at, text, height, angle: 0, bold: false, fixed: true, masked: false, shifts: [] }
+  return { at, text, height, angle: 0, bold: false, fixed: true, masked: false, leader: false, shifts: [] }
 }

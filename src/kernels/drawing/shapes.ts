@@ -90,6 +90,8 @@ export interface TextShape {
   bold?: boolean
   /** Stays where it is put; other texts give way to it, and move if they would lie over one another. */
   fixed?: boolean
+  /** If it has to move well away, a thin line leads back to its point. */
+  leader?: boolean
   /** A white ground behind it, so that lines do not run through it. */
   masked?: boolean
 }

@@ -1,4 +1,4 @@
-import { union as otherUnion, type Polygon } from "polyclip-ts"
+import { union as otherUnion } from "polyclip-ts"
 import { describe, expect, it } from "vitest"
 import {
   area,
