@@ -1,0 +1,182 @@
+import type { CuttingModel, Pattern } from "../cutting-model.ts"
+import { patternCost } from "../cutting-model.ts"
+import type { PossibleTotals } from "./bounds.ts"
+import { martelloToth, possibleTotals } from "./bounds.ts"
+import type { ProvedPrices } from "./column-generation.ts"
+import { generateColumns, wholeBound } from "./column-generation.ts"
+import { divedPlan } from "./diving.ts"
+import type { Effort } from "./effort.ts"
+import { Knapsack } from "./knapsack.ts"
+import { Master } from "./master.ts"
+import { worthwhilePatterns } from "./pattern-enumeration.ts"
+import { patternProgram } from "./pattern-program.ts"
+import { seeded } from "./seeded.ts"
+import type { Remaining } from "./sequential-values.ts"
+import { sequentialPlan } from "./sequential-values.ts"
+
+/** A plan in patterns, and what is proved of its cost (model units). */
+export interface Solved {
+  patterns: Pattern[]
+  cost: number
+  bound: number
+}
+
+/**
+ * The cheapest plan and the best bound that the effort allows. Several ways in turn, each stopping as soon as cost and bound meet:
+ * bar-by-bar filling; bounds by material and by Martello and Toth; the linear program by columns; diving; then every pattern that a
+ * cheaper plan could need, listed and given to branch and bound.
+ * @param first a plan to begin from
+ */
+export async function solvePortfolio(model: CuttingModel, first: Pattern[], effort: Effort): Promise<Solved> {
+  const search = new Search(model, first, effort)
+  await search.run()
+  return { patterns: search.plan, cost: search.cost, bound: search.bound }
+}
+
+/** Rounds of bar-by-bar filling before and after the linear program. */
+const FIRST_ROUNDS = 10
+const PRICED_ROUNDS = 40
+/** Rounds in which a dive finishes its rest. */
+const DIVE_ROUNDS = 4
+/** Dives at most, one after another. */
+const DIVES = 4
+/** Patterns that branch and bound is given at most. */
+const PATTERNS_AT_MOST = 60_000
+
+class Search {
+  readonly #model: CuttingModel
+  readonly #effort: Effort
+  readonly #knapsack: Knapsack
+  readonly #random = seeded(1)
+  readonly #totals: PossibleTotals
+  plan: Pattern[]
+  cost: number
+  bound = 0
+  #proved: ProvedPrices | undefined
+
+  constructor(model: CuttingModel, first: Pattern[], effort: Effort) {
+    this.#model = model
+    this.#effort = effort
+    this.#knapsack = new Knapsack(model.widths, Math.max(0, ...model.stocks.map((stock) => stock.capacity)))
+    this.plan = first
+    this.cost = patternCost(model, first)
+    this.#totals = possibleTotals(model, this.cost)
+    this.#raise(0)
+    const [only, other] = model.stocks
+    if (only !== undefined && other === undefined)
+      this.#raise(only.cost * martelloToth(model.widths, model.demand, only.capacity))
+  }
+
+  async run(): Promise<void> {
+    if (this.#met) return
+    this.#fill(this.#whole, this.#model.widths, FIRST_ROUNDS)
+    if (this.#met) return
+    const master = await Master.open(this.#model)
+    try {
+      this.#begin(master)
+      const prices = this.#generate(master)
+      if (this.#met) return
+      this.#fill(this.#whole, prices, PRICED_ROUNDS)
+      for (let dive = 0; dive < DIVES && !this.#met && !this.#effort.exhausted; dive++) {
+        this.#dive(master, dive)
+        if (dive === 0 && !this.#met) await this.#list(FEW_PATTERNS)
+      }
+      if (this.#met) return
+      await this.#restricted(master)
+      while (!this.#met && !this.#effort.exhausted) if (!(await this.#list(PATTERNS_AT_MOST))) break
+    } finally {
+      master.close()
+    }
+  }
+
+  get #met(): boolean {
+    return this.cost <= this.bound
+  }
+
+  get #whole(): Remaining {
+    return { demand: this.#model.demand, limits: this.#model.stocks.map((stock) => stock.limit) }
+  }
+
+  #raise(bound: number): void {
+    this.bound = Math.max(this.bound, Math.min(this.cost, this.#totals.next(wholeBound(bound))))
+  }
+
+  #offer(plan: Pattern[] | undefined): void {
+    if (plan === undefined) return
+    const cost = patternCost(this.#model, plan)
+    if (cost >= this.cost) return
+    this.cost = cost
+    this.plan = plan
+  }
+
+  #fill(left: Remaining, worth: ArrayLike<number>, rounds: number): void {
+    const asked = { worth, rounds, target: this.bound, random: this.#random }
+    this.#offer(sequentialPlan(this.#model, this.#knapsack, left, asked, this.#effort))
+  }
+
+  #begin(master: Master): void {
+    for (const { stock, counts } of this.plan) master.add({ stock, counts })
+    this.#model.widths.forEach((width, type) => {
+      this.#model.stocks.forEach((stock, index) => {
+        const fit = Math.min(this.#model.demand[type] as number, Math.floor(stock.capacity / width))
+        if (stock.limit !== Number.POSITIVE_INFINITY || fit < 1) return
+        for (const count of new Set([1, fit])) {
+          master.add({ stock: index, counts: this.#model.widths.map((_, at) => (at === type ? count : 0)) })
+        }
+      })
+    })
+  }
+
+  #generate(master: Master): Float64Array {
+    const asked = { ...this.#whole, enough: this.cost - 1, rounds: Number.POSITIVE_INFINITY }
+    const { solution, proved } = generateColumns(master, this.#model, this.#knapsack, asked, this.#effort)
+    this.#proved = proved
+    this.#raise(proved.bound)
+    return solution.prices
+  }
+
+  #dive(master: Master, turn: number): void {
+    const finish = (left: Remaining, prices: Float64Array) => {
+      const asked = { worth: prices, rounds: DIVE_ROUNDS, target: 0, random: this.#random }
+      return sequentialPlan(this.#model, this.#knapsack, left, asked, this.#effort)
+    }
+    const random = turn === 0 ? () => 0 : this.#random
+    this.#offer(
+      divedPlan(master, this.#model, this.#knapsack, { finish, target: this.bound, random }, this.#effort),
+    )
+  }
+
+  /** The best plan of the columns so far. */
+  async #restricted(master: Master): Promise<void> {
+    const asked = { atMost: this.#totals.before(this.cost), target: this.bound, nodes: RESTRICTED_NODES }
+    this.#offer((await patternProgram(this.#model, master.columns, asked, this.#effort)).plan)
+  }
+
+  /** Lists every pattern that a cheaper plan could need and searches them; false if they are too many or the search was cut short. */
+  async #list(most: number): Promise<boolean> {
+    const atMost = this.#totals.before(this.cost)
+    if (this.#proved === undefined) return false
+    const columns = worthwhilePatterns(
+      this.#model,
+      this.#proved,
+      atMost - this.#proved.bound,
+      most,
+      this.#effort,
+    )
+    if (columns === undefined) return false
+    const { plan, complete } = await patternProgram(
+      this.#model,
+      columns,
+      { atMost, target: this.bound },
+      this.#effort,
+    )
+    this.#offer(plan)
+    if (complete) this.bound = this.cost
+    return complete
+  }
+}
+
+/** Patterns so few that listing them comes before more diving. */
+const FEW_PATTERNS = 3_000
+/** Branch-and-bound nodes spent on the columns of the linear program alone. */
+const RESTRICTED_NODES = 200
