@@ -1,0 +1,97 @@
+import { existsSync, readdirSync } from "node:fs"
+import { basename, join } from "node:path"
+import { linkLeadsOut, type Saying, tooManyFiles, unknownFile } from "./messages.ts"
+import { nearest } from "./nearest.ts"
+import { leadsOut, readText } from "./text-file.ts"
+import { type YamlFile, yamlFile } from "./yaml-file.ts"
+
+/** The files of one job folder. */
+export interface JobFiles {
+  job: YamlFile
+  house: YamlFile
+  products: YamlFile
+  programme: YamlFile
+  money: YamlFile | null
+  rooms: YamlFile[]
+  issues: YamlFile[]
+  /** Files and folders that are not read, each with what is said of it as its finding. */
+  refused: YamlFile[]
+}
+
+/** Most files of one subfolder; a house has fewer rooms. */
+const mostFiles = 200
+
+/** Reads every file of a job's folder that the format knows; what else looks like one of its YAML files is named. */
+export function readFolder(dir: string): JobFiles {
+  const ref = basename(dir)
+  const read = (file: string) => yamlFile(file, `${ref}/${file}`, readText(join(dir, file), dir))
+  const rooms = listed(dir, "rooms")
+  const issues = listed(dir, "issues")
+  return {
+    job: read("job.yaml"),
+    house: read("house.yaml"),
+    products: read("products.yaml"),
+    programme: read("programme.yaml"),
+    money: existsSync(join(dir, "money.yaml")) ? read("money.yaml") : null,
+    rooms: rooms.files.map(read),
+    issues: issues.files.map(read),
+    refused: [...rooms.refused, ...issues.refused, ...strays(dir)].map(({ file, saying }) =>
+      yamlFile(file, `${ref}/${file}`, { refused: saying, line: 1, column: 1 }),
+    ),
+  }
+}
+
+/** Every file that was read, in the order findings are listed in. */
+export function filesInOrder(files: JobFiles): YamlFile[] {
+  const { job, house, rooms, products, programme, money, issues, refused } = files
+  return [job, house, ...rooms, products, programme, ...(money ? [money] : []), ...issues, ...refused]
+}
+
+/** Names in natural order: a2 before a10. */
+export function naturalOrder(one: string, other: string): number {
+  return collator.compare(one, other) || (one < other ? -1 : Number(one > other))
+}
+
+const collator = new Intl.Collator("en-GB", { numeric: true })
+
+interface Refused {
+  file: string
+  saying: Saying
+}
+
+const known = ["job.yaml", "house.yaml", "products.yaml", "programme.yaml", "money.yaml"]
+
+function listed(dir: string, folder: string): { files: string[]; refused: Refused[] } {
+  const path = join(dir, folder)
+  const files: string[] = []
+  const refused: Refused[] = []
+  for (const name of namesIn(path)) {
+    const file = `${folder}/${name}`
+    if (name.endsWith(".yaml") && !name.startsWith(".")) files.push(file)
+    else if (looksLikeYaml(name))
+      refused.push({ file, saying: unknownFile(file, file.replace(/\.\w+$/, ".yaml")) })
+  }
+  if (existsSync(path) && leadsOut(path, dir))
+    return { files: [], refused: [{ file: folder, saying: linkLeadsOut() }] }
+  if (files.length > mostFiles)
+    return { files: [], refused: [{ file: folder, saying: tooManyFiles(files.length, mostFiles) }] }
+  return { files, refused }
+}
+
+function strays(dir: string): Refused[] {
+  return namesIn(dir)
+    .filter((name) => looksLikeYaml(name) && !known.includes(name))
+    .map((file) => ({ file, saying: unknownFile(file, nearest(file, known)) }))
+}
+
+function looksLikeYaml(name: string): boolean {
+  return /\.ya?ml$/i.test(name)
+}
+
+function namesIn(path: string): string[] {
+  try {
+    return readdirSync(path).toSorted(naturalOrder)
+  } catch {
+    return []
+  }
+}
