@@ -46,6 +46,8 @@ export type Block =
 export interface SheetModel {
   /** Stable key of the kind of sheet, also its template's name: `floor`, `doors`, `saw` ... */
   kind: string
+  /** Set where a room or job has several sheets of a kind: a door's id, a trade's id; part of the sheet's number. */
+  part?: string
   title: string
   /** What the reader does with it, one line under the title. */
   purpose: string

@@ -1,0 +1,78 @@
+import type { Product } from "../intake/schema/products.ts"
+import { cutPlan } from "../kernels/cutting/cut-plan.ts"
+import type { Finding } from "../kernels/finding.ts"
+import { money } from "../kernels/money.ts"
+import { mmText } from "../kernels/units.ts"
+import type { JobFacts, Piece } from "../trades/trade.ts"
+import type { CutList } from "./orders.ts"
+
+/** Prices are given to the kernel as whole hundredths of a penny, so that sums stay whole. */
+const hundredthsOfAPenny = 10_000
+
+/** Lengths in hand by product id, mm. */
+export type LengthsInHand = ReadonlyMap<string, number[]>
+
+/**
+ * The saw's work, product by product: every piece of every trade, sawn from the lengths that cost least.
+ * @returns plans in order of product id; a piece longer than any stock length is a finding that names piece and wall
+ */
+export async function cutLists(
+  pieces: readonly Piece[],
+  job: JobFacts,
+  inHand: LengthsInHand,
+): Promise<{ lists: CutList[]; findings: Finding[] }> {
+  const lists: CutList[] = []
+  const findings: Finding[] = []
+  for (const id of [...new Set(pieces.map((piece) => piece.product))].sort()) {
+    const product = job.product(id, "length")
+    if (!product) continue
+    const own = pieces.filter((piece) => piece.product === id)
+    const plan = await cutPlan({
+      kerf: job.rules.value("saw-kerf"),
+      endTrim: job.rules.value("saw-end-trim"),
+      keepFrom: job.rules.value("saw-offcut-keep"),
+      stocks: stocksOf(product),
+      offcutsInHand: (inHand.get(id) ?? []).map((length, index) => ({
+        id: `in hand ${index + 1}`,
+        length,
+        available: 1,
+      })),
+      items: own.map((piece) => ({ id: piece.mark, length: Math.round(piece.length * 10) / 10, count: 1 })),
+    })
+    findings.push(...plan.unplaced.map((left) => unplacedFinding(left, own, product)))
+    const longest = Math.max(0, ...plan.bars.map((bar) => bar.length))
+    lists.push({
+      product,
+      pieces: own,
+      plan,
+      cutBelow: longest > job.carry.longest ? job.carry.longest : null,
+    })
+  }
+  return { lists, findings }
+}
+
+function stocksOf(product: Extract<Product, { kind: "length" }>) {
+  return product.lengths.map(({ length, price }) => ({
+    id: String(length),
+    length,
+    cost: money(price).times(hundredthsOfAPenny).round().toNumber(),
+  }))
+}
+
+function unplacedFinding(
+  left: { itemId: string; length: number; reason: string },
+  pieces: readonly Piece[],
+  product: Product,
+): Finding {
+  const piece = pieces.find((each) => each.mark === left.itemId)
+  const where = piece
+    ? `${piece.what}, room ${piece.room}${piece.wall ? `, wall ${piece.wall}` : ""}`
+    : left.itemId
+  return {
+    code: left.reason === "stock-run-out" ? "stock-run-out" : "piece-longer-than-stock",
+    severity: "error",
+    at: { file: "products.yaml", path: ["chosen"] },
+    message: `Piece ${left.itemId} (${where}) needs ${mmText(left.length)} mm; no length of ${product.name} holds it.`,
+    mend: "Choose a product sold in longer lengths, or allow a joint in the run.",
+  }
+}

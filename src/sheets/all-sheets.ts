@@ -1,0 +1,48 @@
+import type { SheetModel } from "../kernels/paper.ts"
+import { cautionsSheet } from "./cautions.ts"
+import { clientSheets } from "./client.ts"
+import { deliveriesSheet } from "./deliveries.ts"
+import { glanceSheet, hasWork } from "./glance.ts"
+import { type JobResult, resultsIn } from "./job-result.ts"
+import { numbered, type Sheet } from "./numbers.ts"
+import { officeSheets } from "./office.ts"
+import { programmeSheet, visitSheets } from "./programme-sheets.ts"
+import { quantitiesSheet } from "./quantities.ts"
+import { sawSheet } from "./saw.ts"
+import { sequenceSheet } from "./sequence.ts"
+
+/** Every sheet of a job, numbered, in the order in which they are bound: the job, then room by room, then client and office. */
+export function allSheets(result: JobResult): Sheet[] {
+  const jobWide = [
+    programmeSheet(result),
+    ...visitSheets(result),
+    ...result.results.filter((each) => each.room === null).flatMap((each) => each.sheets),
+    sawSheet(result),
+    deliveriesSheet(result),
+  ].filter((sheet) => sheet !== null)
+  const rooms = result.house.rooms
+    .filter((room) => hasWork(result, room))
+    .flatMap((room) => [
+      glanceSheet(result, room),
+      sequenceSheet(result, room),
+      quantitiesSheet(result, room),
+      ...resultsIn(result, room).flatMap((each) => each.sheets),
+      cautionsSheet(result, room),
+    ])
+  const working = [...jobWide, ...rooms]
+  const used = usedRules(result, working)
+  return numbered([...working, ...clientSheets(result), ...officeSheets(result, used)].map(withoutDoubles))
+}
+
+/** Ids of every rulebook entry that a sheet or a calculation rests on. */
+export function usedRules(result: JobResult, sheets: readonly SheetModel[]): string[] {
+  const ids = [
+    ...sheets.flatMap((sheet) => sheet.rests),
+    ...result.results.flatMap((each) => each.work.rests),
+  ]
+  return [...new Set(ids)].sort()
+}
+
+function withoutDoubles(sheet: SheetModel): SheetModel {
+  return { ...sheet, rests: [...new Set(sheet.rests)].sort() }
+}

@@ -1,0 +1,39 @@
+import type { JobFile } from "../intake/schema/job.ts"
+import type { MoneyFile, ProgrammeFile } from "../intake/schema/programme.ts"
+import type { Finding } from "../kernels/finding.ts"
+import type { SheetModel } from "../kernels/paper.ts"
+import type { Orders } from "../orders/orders.ts"
+import type { Price } from "../orders/price.ts"
+import type { Programme } from "../programme/programme.ts"
+import type { Rules } from "../rulebook/rules.ts"
+import type { House, Room } from "../survey/room.ts"
+import type { Work } from "../trades/trade.ts"
+
+/** A trade's result in one room (or across the job, where room is null), with the sheets it makes of it. */
+export interface TradeResult {
+  trade: string
+  title: string
+  room: Room | null
+  work: Work
+  sheets: SheetModel[]
+}
+
+/** Everything worked out for one job; sheets are made from it and from nothing else. */
+export interface JobResult {
+  job: JobFile
+  house: House
+  rules: Rules
+  programmeFile: ProgrammeFile
+  moneyFile: MoneyFile | null
+  trades: { id: string; title: string }[]
+  results: TradeResult[]
+  programme: Programme
+  orders: Orders
+  price: Price | null
+  findings: Finding[]
+}
+
+/** The results of one room, in the order of the trades. */
+export function resultsIn(result: JobResult, room: Room): TradeResult[] {
+  return result.results.filter((each) => each.room?.id === room.id)
+}
