@@ -10,6 +10,8 @@ import { loadFonts } from "./browser/fonts-loaded.ts"
 import type { Press } from "./browser/launch.ts"
 import type { LayoutFault } from "./browser/layout-check.ts"
 import { layoutFaults } from "./browser/layout-check.ts"
+import { missingSigns, shrunkFault } from "./browser/print-check.ts"
+import { contentOf } from "./pdf/artifacts.ts"
 import { destinationsOf } from "./pdf/destinations.ts"
 
 /** How a page is printed. */
@@ -49,6 +51,8 @@ export async function printPdf(press: Press, htmlPath: string, options: PrintOpt
       timeout: longestPrint,
     })
     const read = await PDFDocument.load(pdf, { updateMetadata: false })
+    const contents = read.getPages().map(contentOf)
+    faults.push(...shrunkFault(contents), ...missingSigns(contents))
     return { pdf, destinations: destinationsOf(read), pages: read.getPageCount(), layoutFaults: faults }
   } finally {
     await page.close()

@@ -4,13 +4,17 @@ import type { Mm } from "../../kernels/units.ts"
 
 /** Something on a sheet that the paper would cut off, shrink or print over, as found before printing. */
 export interface LayoutFault {
-  /** `past-width`: reaches past the width of its page. `cut-off`: a box hides part of what is in it. `floating`: taken out of the flow, so it may lie over its neighbours. */
-  kind: "past-width" | "cut-off" | "floating"
+  /**
+   * `past-width`: reaches past the width of its page. `cut-off`: a box hides part of what is in it. `floating`: taken out of
+   * the flow, so it may lie over its neighbours. `shrunk`: the browser printed the whole document smaller. `missing-sign`: a
+   * character that no font has, printed as an empty box.
+   */
+  kind: "past-width" | "cut-off" | "floating" | "shrunk" | "missing-sign"
   /** The `data-sheet` of the sheet it is on, or empty if it is on none. */
   sheet: string
-  /** Its text, or its tag where it has none; at most 80 characters. */
+  /** Its text, or its tag where it has none, or for what shows only in print its page; at most 80 characters. */
   text: string
-  /** How far it goes too far; 0 for `floating`. */
+  /** How far it goes too far; 0 for the kinds that are no length. */
   by: Mm
 }
 
@@ -32,13 +36,22 @@ export async function layoutFaults(page: Page, contentWidth: Mm): Promise<Layout
 function faultsInPage(contentWidth: number): LayoutFault[] {
   const pixelsPerMm = 96 / 25.4
   const tolerance = 0.75
-  const faults: LayoutFault[] = []
+  const found: { element: Element; fault: LayoutFault }[] = []
 
   const report = (kind: LayoutFault["kind"], element: Element, more: { text?: string; by: number }): void => {
     const text = (more.text ?? element.textContent ?? "").replace(/\s+/g, " ").trim().slice(0, 80)
     const sheet = element.closest("[data-sheet]")?.getAttribute("data-sheet") ?? ""
     const by = Math.round((more.by / pixelsPerMm) * 10) / 10
-    faults.push({ kind, sheet, text: text || `<${element.tagName.toLowerCase()}>`, by })
+    const named = text || `<${element.tagName.toLowerCase()}>`
+    found.push({ element, fault: { kind, sheet, text: named, by } })
+  }
+
+  const innermost = (): LayoutFault[] => {
+    const wide = found.filter(({ fault }) => fault.kind === "past-width")
+    const holdsAnother = (element: Element): boolean =>
+      wide.some((other) => other.element !== element && element.contains(other.element))
+    const kept = found.filter(({ element, fault }) => fault.kind !== "past-width" || !holdsAnother(element))
+    return kept.map(({ fault }) => fault)
   }
 
   const limitsOf = (element: Element): { left: number; right: number } => {
@@ -57,9 +70,12 @@ function faultsInPage(contentWidth: number): LayoutFault[] {
   const hidden = (style: CSSStyleDeclaration): boolean =>
     style.display === "none" || style.visibility === "hidden"
 
-  const checkBox = (element: Element, style: CSSStyleDeclaration): void => {
+  const checkWidth = (element: Element): void => {
     const by = past(element.getBoundingClientRect(), element)
     if (by > 0) report("past-width", element, { by: by + tolerance })
+  }
+
+  const checkFlow = (element: Element, style: CSSStyleDeclaration): void => {
     if (!(element instanceof HTMLElement)) return
     if (/absolute|fixed|sticky/.test(style.position) && element.closest("[data-may-float]") === null)
       report("floating", element, { by: 0 })
@@ -72,21 +88,25 @@ function faultsInPage(contentWidth: number): LayoutFault[] {
     if (over > 1) report("cut-off", element, { by: over })
   }
 
-  const checkText = (element: Element): void => {
+  const checkText = (element: Element): boolean => {
+    let tooWide = false
     for (const node of element.childNodes) {
       if (node.nodeType !== Node.TEXT_NODE || !node.textContent?.trim()) continue
       const range = document.createRange()
       range.selectNodeContents(node)
       const worst = Math.max(...[...range.getClientRects()].map((rect) => past(rect, element)), 0)
-      if (worst > 0) report("past-width", element, { text: node.textContent, by: worst + tolerance })
+      if (worst <= 0) continue
+      report("past-width", element, { text: node.textContent, by: worst + tolerance })
+      tooWide = true
     }
+    return tooWide
   }
 
   for (const element of document.body.querySelectorAll("*")) {
     const style = getComputedStyle(element)
     if (hidden(style) || element.closest("script, style, template") !== null) continue
-    checkBox(element, style)
-    checkText(element)
+    if (!checkText(element)) checkWidth(element)
+    checkFlow(element, style)
   }
-  return faults
+  return innermost()
 }

@@ -32,7 +32,8 @@ export interface UnpackedBrowser {
 export async function unpackBrowser(): Promise<UnpackedBrowser> {
   const packageVersion = versionOfPackage()
   const folder = join(tmpdir(), `storey-rod-browser-${packageVersion}-${process.getuid?.() ?? "user"}`)
-  if (!existsSync(folder)) await unpackInto(folder)
+  inTurn = inTurn.then(() => (existsSync(folder) ? undefined : unpackInto(folder)))
+  await inTurn
   const owner = lstatSync(folder)
   invariant(
     owner.isDirectory() && (process.getuid === undefined || owner.uid === process.getuid()),
@@ -44,6 +45,9 @@ export async function unpackBrowser(): Promise<UnpackedBrowser> {
     env: (withLibraries) => envOf(folder, withLibraries),
   }
 }
+
+/** Unpacking borrows the environment of the whole process, so one waits for the other. */
+let inTurn: Promise<void> = Promise.resolve()
 
 async function unpackInto(folder: string): Promise<void> {
   mkdirSync(dirname(folder), { recursive: true })

@@ -1,0 +1,73 @@
+import { chmodSync, writeFileSync } from "node:fs"
+import { createServer } from "node:http"
+import { join } from "node:path"
+
+import { describe, expect, it } from "vitest"
+
+import { Fault } from "../../../src/kernels/fault.ts"
+import { withBrowser } from "../../../src/press/browser/launch.ts"
+import { fileAddress, htmlFile, withTestPress } from "../inspect/press.ts"
+
+describe("withBrowser", () => {
+  it("states version, source and sandbox", async () => {
+    await withTestPress(async (press) => {
+      expect(press.version).toMatch(/^(Headless)?Chrome\/\d+\./)
+      if (press.source === "packaged") expect(press.version).toMatch(/\/147\./)
+      if (process.getuid?.() === 0) expect(press.sandboxed).toBe(false)
+    })
+  })
+
+  it("keeps the network shut, even to this machine, and reports what was asked for", async () => {
+    let visits = 0
+    const server = createServer((_request, response) => {
+      visits += 1
+      response.end("seen")
+    })
+    await new Promise<void>((ready) => server.listen(0, "127.0.0.1", ready))
+    const bound = server.address()
+    const address = `http://127.0.0.1:${typeof bound === "object" ? bound?.port : ""}/pixel.png`
+    try {
+      await withTestPress(async (press, folder) => {
+        const page = await press.newPage()
+        await page.goto(fileAddress(htmlFile(folder, `<p>Text</p><img src="${address}" alt="">`)))
+        expect(press.blocked).toEqual([address])
+      })
+    } finally {
+      server.close()
+    }
+    expect(visits).toBe(0)
+  })
+
+  it("tries the next browser when the first does not start", async () => {
+    await withTestPress(async (_press, folder) => {
+      const stub = join(folder, "no-browser")
+      writeFileSync(stub, "#!/bin/sh\nexit 1\n")
+      chmodSync(stub, 0o755)
+      const found = [{ source: "system", path: stub }, { source: "packaged" }] as const
+      expect(await withBrowser(found, async (press) => press.source)).toBe("packaged")
+    })
+  })
+
+  it("is a fault naming each browser when none starts", async () => {
+    const nowhere = [{ source: "set", path: "/nowhere/browser" }] as const
+    const start = withBrowser(nowhere, async () => "started")
+    await expect(start).rejects.toThrow(Fault)
+    await expect(start).rejects.toThrow("/nowhere/browser")
+  })
+
+  it("closes the browser when its use fails", async () => {
+    let closed = false
+    const use = withTestPress(async (press) => {
+      const page = await press.newPage()
+      page.on("close", () => {
+        closed = true
+      })
+      page.browser().on("disconnected", () => {
+        closed = true
+      })
+      throw new Error("the use failed")
+    })
+    await expect(use).rejects.toThrow("the use failed")
+    expect(closed).toBe(true)
+  })
+})
