@@ -14,12 +14,18 @@ export interface Raster {
 export async function pageRaster(pdf: OpenPdf, page: number, dpi: number): Promise<Raster> {
   const proxy = await pdf.getPage(page)
   const viewport = proxy.getViewport({ scale: dpi / 72 })
-  const canvas = createCanvas(Math.round(viewport.width), Math.round(viewport.height))
-  // pdf.js is typed for the canvas of a browser; this one draws alike.
-  const target = canvas as unknown as HTMLCanvasElement
-  await proxy.render({ canvas: target, viewport, background: "white" }).promise
+  const factory = pdf.canvasFactory as CanvasMaker
+  const { canvas, context } = factory.create(Math.round(viewport.width), Math.round(viewport.height))
+  await proxy.render({ canvas, viewport, background: "white" }).promise
+  const { width, height } = canvas
+  const { data } = context.getImageData(0, 0, width, height)
   proxy.cleanup()
-  return rasterOf(canvas)
+  return { width, height, data: new Uint8ClampedArray(data) }
+}
+
+/** pdf.js brings canvases of its own making, which are typed as a browser's. */
+interface CanvasMaker {
+  create: (width: number, height: number) => { canvas: HTMLCanvasElement; context: CanvasRenderingContext2D }
 }
 
 /** What happened to a sheet between printer and eye. */
