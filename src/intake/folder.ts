@@ -1,6 +1,6 @@
 import { existsSync, readdirSync } from "node:fs"
 import { basename, join } from "node:path"
-import { linkLeadsOut, type Saying, tooManyFiles, unknownFile } from "./messages.ts"
+import { linkLeadsOut, missingFile, type Saying, tooManyFiles, unknownFile } from "./messages.ts"
 import { nearest } from "./nearest.ts"
 import { leadsOut, readText } from "./text-file.ts"
 import { type YamlFile, yamlFile } from "./yaml-file.ts"
@@ -35,8 +35,8 @@ export function readFolder(dir: string): JobFiles {
     money: existsSync(join(dir, "money.yaml")) ? read("money.yaml") : null,
     rooms: rooms.files.map(read),
     issues: issues.files.map(read),
-    refused: [...rooms.refused, ...issues.refused, ...strays(dir)].map(({ file, saying }) =>
-      yamlFile(file, `${ref}/${file}`, { refused: saying, line: 1, column: 1 }),
+    refused: [...rooms.refused, ...withoutRooms(rooms), ...issues.refused, ...strays(dir)].map(
+      ({ file, saying }) => yamlFile(file, `${ref}/${file}`, { refused: saying, line: 1, column: 1 }),
     ),
   }
 }
@@ -76,6 +76,13 @@ function listed(dir: string, folder: string): { files: string[]; refused: Refuse
   if (files.length > mostFiles)
     return { files: [], refused: [{ file: folder, saying: tooManyFiles(files.length, mostFiles) }] }
   return { files, refused }
+}
+
+/** A job without a room has nothing to print. */
+function withoutRooms({ files, refused }: { files: string[]; refused: Refused[] }): Refused[] {
+  return files.length || refused.length
+    ? []
+    : [{ file: "rooms", saying: missingFile("a room's file, rooms/*.yaml,") }]
 }
 
 function strays(dir: string): Refused[] {

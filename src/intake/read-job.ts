@@ -7,14 +7,14 @@ import { openings } from "./checks/openings.ts"
 import { references } from "./checks/references.ts"
 import { spans } from "./checks/spans.ts"
 import { unitSlips } from "./checks/unit-slips.ts"
-import type { Draft } from "./draft.ts"
-import { textAt } from "./draft.ts"
+import { type Draft, textAt } from "./draft.ts"
 import { filesInOrder, type JobFiles, naturalOrder, readFolder } from "./folder.ts"
 import type { Formats, TradeFormat } from "./formats.ts"
 import type { Job, ReadJob } from "./job.ts"
 import { fileNameDiffers, refDiffers } from "./messages.ts"
 import { type Place, positionOf } from "./place.ts"
 import type { Product } from "./schema/products.ts"
+import { id as roomId } from "./schema/values.ts"
 import { checkedBy } from "./schema-findings.ts"
 import { findingIn, type LocatedFinding, type YamlFile } from "./yaml-file.ts"
 
@@ -110,7 +110,11 @@ function names({ job, rooms }: JobFiles, folder: string): LocatedFinding[] {
     ref !== undefined && ref !== folder ? [findingIn(job, refDiffers(ref, folder), ["ref"])] : []
   const misnamed = rooms.flatMap((room) => {
     const id = textAt(room.value, "id")
-    const isNamed = id === undefined || `rooms/${id}.yaml`.toLowerCase() === room.file.toLowerCase()
+    // An id that is none has its own finding.
+    const isNamed =
+      !roomId.safeParse(id).success ||
+      id === undefined ||
+      `rooms/${id}.yaml`.toLowerCase() === room.file.toLowerCase()
     return isNamed ? [] : [findingIn(room, fileNameDiffers(room.file, id), ["id"])]
   })
   return [...differs, ...misnamed]

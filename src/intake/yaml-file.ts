@@ -1,4 +1,4 @@
-import { type Document, LineCounter, parseAllDocuments } from "yaml"
+import { type Document, isScalar, LineCounter, parseAllDocuments } from "yaml"
 import type { Finding } from "../kernels/finding.ts"
 import { directiveRefused, emptyFile, manyDocuments, type Saying, tooDeep, yamlSyntax } from "./messages.ts"
 import { type Lines, type Place, positionAt, positionOf } from "./place.ts"
@@ -75,7 +75,7 @@ function parsed(begun: YamlFile): YamlFile {
   const directive = directiveOffset(begun.text)
   if (directive !== undefined)
     return withFindings(begun, [{ saying: directiveRefused(), offset: directive, path: [] }], false)
-  if (!document?.contents && !document?.errors.length)
+  if (!document || (isEmpty(document) && !document.errors.length))
     return withFindings(begun, [{ saying: emptyFile(), offset: 0, path: [] }], false)
   const whole = { ...begun, document }
   const [error] = document.errors.toSorted((a, b) => a.pos[0] - b.pos[0])
@@ -85,6 +85,11 @@ function parsed(begun: YamlFile): YamlFile {
     return withFindings(whole, [{ saying: manyDocuments(), offset: second.range?.[0] ?? 0, path: [] }], false)
   const { sayings, readable } = nodeSayings(document)
   return { ...withFindings(whole, sayings, readable), value: readable ? plainValue(document) : undefined }
+}
+
+/** True for a document with nothing in it: no node, or one that is written with no letter. */
+function isEmpty({ contents }: Document): boolean {
+  return contents === null || (isScalar(contents) && contents.value === null && !contents.source)
 }
 
 function withFindings(yaml: YamlFile, sayings: OffsetSaying[], readable: boolean): YamlFile {

@@ -1,8 +1,9 @@
 import { type Draft, listAt, textAt } from "../draft.ts"
 import { doorNotPlaced, doorOfOtherRooms, doorToItself, swingsElsewhere } from "../messages.ts"
-import { type DoorEntry, door } from "../schema/house.ts"
+import { beyond, type DoorEntry, door } from "../schema/house.ts"
+import { id as roomIdForm } from "../schema/values.ts"
 import { findingIn, type LocatedFinding, type YamlFile } from "../yaml-file.ts"
-import { soundEntries } from "./sound.ts"
+import { soundEntries, soundPart } from "./sound.ts"
 
 /**
  * Doorways and rooms that contradict each other: a room that does not place a doorway joining it, or places one that does not;
@@ -19,6 +20,7 @@ export function doorways(draft: Draft, earlier: readonly LocatedFinding[]): Loca
       ofOtherRooms(
         room,
         doors.map(({ entry }) => entry),
+        earlier,
       ),
     ),
   ]
@@ -42,7 +44,7 @@ function notPlaced(
   path: Path,
   rooms: YamlFile[],
 ): LocatedFinding[] {
-  return [...new Set(between)].flatMap((roomId) => {
+  return [...new Set(between)].filter(isRoom).flatMap((roomId) => {
     const room = rooms.find((each) => textAt(each.value, "id") === roomId)
     return !room || placedIn(room).includes(id)
       ? []
@@ -50,8 +52,16 @@ function notPlaced(
   })
 }
 
-function ofOtherRooms(room: YamlFile, doors: DoorEntry[]): LocatedFinding[] {
-  const roomId = textAt(room.value, "id")
+function isRoom(id: string): boolean {
+  return !(beyond as readonly string[]).includes(id)
+}
+
+function ofOtherRooms(
+  room: YamlFile,
+  doors: DoorEntry[],
+  earlier: readonly LocatedFinding[],
+): LocatedFinding[] {
+  const roomId = soundPart(room, ["id"], roomIdForm, earlier)
   return placedIn(room).flatMap((id, index) => {
     const of = doors.find((each) => each.id === id)
     return of && roomId !== undefined && !of.between.includes(roomId)

@@ -2,7 +2,8 @@ import { type Draft, filesWithSchemas, listAt, textAt } from "../draft.ts"
 import { noSuchWall, unknownReference, wrongKind } from "../messages.ts"
 import { nearest } from "../nearest.ts"
 import { beyond } from "../schema/house.ts"
-import type { Reference } from "../schema/values.ts"
+import { productKinds } from "../schema/products.ts"
+import { id, type Reference } from "../schema/values.ts"
 import { valueAt } from "../schema-findings.ts"
 import { type SchemaVisit, walkSchema } from "../schema-walk.ts"
 import { findingIn, type LocatedFinding, type YamlFile } from "../yaml-file.ts"
@@ -34,17 +35,22 @@ interface Targets {
 function targetsOf({ files, catalogue, trades }: Draft): Targets {
   const { house, rooms, products, programme } = files
   const roomIds = rooms.flatMap((room) => textAt(room.value, "id") ?? [])
-  const room: Known = { what: "room", ids: new Set(roomIds), complete: allReadable(rooms) }
+  const room: Known = {
+    what: "room",
+    ids: new Set(roomIds),
+    complete: rooms.every(isNamed) && !areRefused(files),
+  }
   const all = [...listAt(catalogue, ["products"]), ...listAt(products, ["products"])]
   const kindOf = new Map(
-    all.flatMap((each) => {
-      const id = textAt(each, "id")
-      return id === undefined ? [] : [[id, textAt(each, "kind")] as const]
+    // Of two products with one id the first counts, so the last comes first here.
+    all.toReversed().flatMap((each) => {
+      const product = textAt(each, "id")
+      return product === undefined ? [] : [[product, textAt(each, "kind")] as const]
     }),
   )
   const listed = (what: string, yaml: YamlFile, list: string): Known => {
     const ids = listAt(yaml, [list]).flatMap((each) => textAt(each, "id") ?? [])
-    return { what, ids: new Set(ids), complete: yaml.readable }
+    return { what, ids: new Set(ids), complete: isWhole(yaml) && isListOrNone(valueAt(yaml.value, [list])) }
   }
   return {
     kindOf,
@@ -56,7 +62,7 @@ function targetsOf({ files, catalogue, trades }: Draft): Targets {
       product: {
         what: "product",
         ids: new Set(kindOf.keys()),
-        complete: allReadable(catalogue ? [catalogue, products] : [products]),
+        complete: (catalogue ? [catalogue, products] : [products]).every(isWhole),
       },
       crew: listed("crew", programme, "crews"),
       trade: { what: "trade", ids: new Set(trades.map((trade) => trade.id)), complete: trades.length > 0 },
@@ -64,8 +70,22 @@ function targetsOf({ files, catalogue, trades }: Draft): Targets {
   }
 }
 
-function allReadable(files: YamlFile[]): boolean {
-  return files.every((file) => file.readable)
+/** True if a file could be read and holds keys, so that what is not in it is nowhere. */
+function isWhole({ readable, value }: YamlFile): boolean {
+  return readable && typeof value === "object" && value !== null && !Array.isArray(value)
+}
+
+/** True for a room's file that says which room it is. */
+function isNamed(room: YamlFile): boolean {
+  return isWhole(room) && id.safeParse(valueAt(room.value, ["id"])).success
+}
+
+function isListOrNone(value: unknown): boolean {
+  return value === undefined || Array.isArray(value)
+}
+
+function areRefused({ refused }: Draft["files"]): boolean {
+  return refused.some(({ file }) => file === "rooms")
 }
 
 function unmet(yaml: YamlFile, visit: SchemaVisit, targets: Targets): LocatedFinding[] {
@@ -79,7 +99,7 @@ function unmet(yaml: YamlFile, visit: SchemaVisit, targets: Targets): LocatedFin
     return complete ? [findingIn(yaml, unknownReference(what, value, nearest(value, ids)), path)] : []
   const kinds = meta.kinds as string[] | undefined
   const kind = refersTo === "product" ? targets.kindOf.get(value) : undefined
-  return kinds?.length && kind !== undefined && !kinds.includes(kind)
+  return kinds?.length && kind !== undefined && productKinds.has(kind) && !kinds.includes(kind)
     ? [findingIn(yaml, wrongKind(value, kind, kinds), path)]
     : []
 }

@@ -95,7 +95,7 @@ export const door = z
       .min(1)
       .max(3)
       .meta({ description: "Height, left, middle, right, mm." }),
-    wall: thickness.meta({ description: "Finished wall thickness, mm." }),
+    wall: thickness.meta({ description: "Finished wall thickness, mm.", slip: { below: 20 } }),
     rebate: thickness.optional().meta({ description: "Depth of rebate or stop face in a kept lining, mm." }),
     plumb: smallOrNought.default(0).meta({ description: "Out of plumb over the height, mm." }),
     leafNow: line.optional().meta({ description: "What hangs there now." }),

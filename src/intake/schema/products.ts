@@ -138,6 +138,10 @@ export const product = z
   .meta({ description: "A product with its sizes, coverage, mass, price and lead time." })
 export type Product = z.infer<typeof product>
 export type ProductKind = Product["kind"]
+/** Every kind that a product may be. */
+export const productKinds: ReadonlySet<string> = new Set(
+  product.options.flatMap((option) => [...option.shape.kind.values]),
+)
 export type ProductOf<K extends ProductKind> = Extract<Product, { kind: K }>
 
 /** Id of a product in the catalogue or of this job, of one of these kinds; for the inputs of a trade. */

@@ -157,8 +157,9 @@ export const measured = z
   })
   .meta({ description: "When and by whom measured, the face lengths go to and the datum heights come from." })
 
-/** True for a day that the calendar has; text of another form is left to the check of its form. */
+/** True for a day that the calendar has, and for text that is no day at all: that is left to the check of its form. */
 function isInCalendar(written: string): boolean {
+  if (!/^\d{4}-\d{2}-\d{2}$/.test(written)) return true
   const [year, month, date] = written.split("-").map(Number) as [number, number, number]
   return new Date(Date.UTC(year, month, 0)).getUTCDate() >= date
 }
