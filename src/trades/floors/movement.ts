@@ -1,0 +1,105 @@
+import { dimensionalChange, type MoistureContent, woodMoisture } from "../../kernels/air.ts"
+import { boundsOf } from "../../kernels/polygon/measure.ts"
+import type { Mm } from "../../kernels/units.ts"
+import type { Rules } from "../../rulebook/rules.ts"
+import type { Room, Wall } from "../../survey/room.ts"
+import type { JobFacts } from "../trade.ts"
+import { wallFrame } from "./area.ts"
+import { toFrame } from "./layout/frame.ts"
+
+/** How a floor will grow and shrink across its boards, and the gap that takes. */
+export interface Movement {
+  /** Size of the room along and across the boards, mm. */
+  along: Mm
+  across: Mm
+  /** Moisture of the boards when laid: read, or at rest with the air during the work; and in service, per cent. */
+  laidAt: MoistureContent
+  wasRead: boolean
+  driest: MoistureContent
+  dampest: MoistureContent
+  /** Share of solid timber's movement, and whether the maker gave it. */
+  share: number
+  shareByMaker: boolean
+  /** Total growth and shrinkage across the boards, mm, both positive. */
+  growth: Mm
+  shrinkage: Mm
+  /** Gap by rule and by calculation, mm at each edge, rounded up; and the larger of the two. */
+  byRule: Mm
+  byCalculation: Mm
+  gap: Mm
+  /** How wide the gap can open at its driest, mm. */
+  widest: Mm
+}
+
+/** What decides the movement besides the room. */
+export interface MovementTask {
+  wall: Wall
+  /** The maker's share of solid movement, if given. */
+  moves: number | undefined
+  /** True where one line holds the floor, so that all movement goes one way. */
+  held: boolean
+  /** A gap written by the author, mm. */
+  written: Mm | undefined
+}
+
+/**
+ * Movement and gap of a floating floor.
+ * Moisture in service: Wood Handbook (FPL-GTR-190), chapter 4, equation 4-5; movement: chapter 13, change = size × coefficient × change of
+ * moisture, times the engineered board's own share. Free edges take half each; a floor held along one line moves all one way.
+ */
+export function movement(room: Room, task: MovementTask, job: JobFacts): Movement {
+  const { rules, climate } = job
+  const size = extent(room, task.wall)
+  const read = latestBoardReading(room)
+  const laidAt = read ?? woodMoisture(climate.temperature, climate.humidity)
+  const { temperature, humidityLow, humidityHigh } = climate.inService
+  const driest = woodMoisture(temperature, humidityLow)
+  const dampest = woodMoisture(temperature, humidityHigh)
+  const share = task.moves ?? rules.value("floor-movement-engineered")
+  const coefficient = rules.value("floor-movement-solid") * share
+  const growth = Math.max(0, dimensionalChange(size.across, coefficient, laidAt, dampest))
+  const shrinkage = Math.max(0, -dimensionalChange(size.across, coefficient, laidAt, driest))
+  const each = task.held ? 1 : 2
+  const byRule = gapByRule(Math.max(size.along, size.across), rules)
+  const byCalculation = wholeUp(growth / each)
+  const gap = task.written ?? Math.max(byRule, byCalculation)
+  return {
+    ...size,
+    laidAt,
+    wasRead: read !== undefined,
+    driest,
+    dampest,
+    share,
+    shareByMaker: task.moves !== undefined,
+    growth,
+    shrinkage,
+    byRule,
+    byCalculation,
+    gap,
+    widest: gap + shrinkage / each,
+  }
+}
+
+/** Gap at each edge by the rule of so much a metre, and not less than the least; whole mm, rounded up. */
+export function gapByRule(span: Mm, rules: Rules): Mm {
+  return wholeUp(Math.max(rules.value("floor-gap-least"), (rules.value("floor-gap-per-metre") * span) / 1000))
+}
+
+/** Figures that differ from a whole one by less are whole. */
+const noise = 1e-6
+
+function wholeUp(length: Mm): Mm {
+  return Math.ceil(length - noise)
+}
+
+function extent(room: Room, wall: Wall): { along: Mm; across: Mm } {
+  const box = boundsOf(toFrame(wallFrame(wall), room.outline))
+  return { along: box.right - box.left, across: box.top - box.bottom }
+}
+
+function latestBoardReading(room: Room): MoistureContent | undefined {
+  return room.readings
+    .filter((reading) => reading.what === "board")
+    .sort((a, b) => a.on.localeCompare(b.on))
+    .at(-1)?.value
+}

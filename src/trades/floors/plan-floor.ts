@@ -1,0 +1,233 @@
+import type { Product } from "../../intake/schema/products.ts"
+import type { Finding } from "../../kernels/finding.ts"
+import { boundsOf } from "../../kernels/polygon/measure.ts"
+import type { Region } from "../../kernels/polygon/region.ts"
+import type { Mm } from "../../kernels/units.ts"
+import type { JobFacts, RoomFacts, Task } from "../trade.ts"
+import { areaOfAll, type FloorArea, floorArea } from "./area.ts"
+import { type DeckFixing, deckFixing } from "./deck.ts"
+import { type Direction, direction } from "./direction.ts"
+import type { FloorInputs } from "./inputs.ts"
+import * as messages from "./messages.ts"
+import { type Movement, movement } from "./movement.ts"
+import {
+  type CheckedReading,
+  checkedReadings,
+  type ReadingLimit,
+  readingFindings,
+  readingLimits,
+} from "./readings.ts"
+import { type FloorLayout, layRows } from "./rows.ts"
+import { type Underlay, underlayOf } from "./underlay.ts"
+
+/** A product of one kind. */
+type Of<K extends Product["kind"]> = Extract<Product, { kind: K }>
+
+/** Everything worked out for a floating floor in one room; work and sheets are made from it. */
+export interface FloorPlan {
+  board: Of<"board">
+  underlay: Of<"roll">
+  oil: Of<"liquid"> | undefined
+  direction: Direction
+  movement: Movement
+  area: FloorArea
+  layout: FloorLayout
+  deck: DeckFixing | undefined
+  underlayTake: Underlay
+  limits: ReadingLimit[]
+  readings: CheckedReading[]
+  /** Thickness over the deck, mm. */
+  buildUp: Mm
+  findings: Finding[]
+}
+
+/** A floating floor worked out, or the findings that keep it from being so. */
+export function planFloor(task: Task<FloorInputs>): { plan: FloorPlan | null; findings: Finding[] } {
+  const { job, room, input } = task
+  const { board, underlay, oil } = products(job, input)
+  const way = direction(room, input, task.at)
+  const findings = [...way.findings, ...wrongHoles(task), ...wrongHeld(task)]
+  if (!board) findings.push(messages.noProduct(keyed(task, "board"), "floor board", "floor-board"))
+  if (!underlay) findings.push(messages.noProduct(keyed(task, "underlay"), "underlay", "floor-underlay"))
+  if (!board || !underlay) return { plan: null, findings }
+  const moves = movementOf(task, way, board)
+  const area = floorArea(room, { gap: moves.gap, into: input.into }, job.rules)
+  if (area.laid.length === 0) {
+    return { plan: null, findings: [...findings, messages.nothingToLay(keyed(task, "gap"), moves.gap)] }
+  }
+  const layout = layoutOf(task, { area: area.laid, way, board })
+  const limits = readingLimits(room, moves, job.rules)
+  const plan: FloorPlan = {
+    board,
+    underlay,
+    oil,
+    direction: way,
+    movement: moves,
+    area,
+    layout,
+    deck:
+      input.deckScrews && room.storey.base !== "concrete"
+        ? deckFixing(room, area.whole, input, job.rules)
+        : undefined,
+    underlayTake: underlayOf(area.whole, layout.frame, underlay.width, job.rules),
+    limits,
+    readings: checkedReadings(room, limits),
+    buildUp: board.thickness + underlay.thickness,
+    findings: [],
+  }
+  findings.push(...judged(task, plan), ...readingFindings(room, limits, job.rules))
+  return { plan: { ...plan, findings }, findings }
+}
+
+/** What a room's floor means for other trades; `null` input is a room where nothing was written. */
+export function floorFacts(task: Task<FloorInputs | null>): RoomFacts {
+  const { input, room, job } = task
+  const now = room.storey.finishNow
+  if (!input) return { floorBuildUp: now, floorFinish: now > 0 ? "carpet" : "old" }
+  if (input.finish === "stays") return { floorBuildUp: input.buildUp ?? now, floorFinish: input.stays }
+  if (input.finish === "none") return { floorBuildUp: input.buildUp ?? 0, floorFinish: "old" }
+  if (input.finish === "by-tiler") {
+    return input.buildUp === undefined
+      ? { floorFinish: "tile" }
+      : { floorBuildUp: input.buildUp, floorFinish: "tile" }
+  }
+  const { board, underlay } = products(job, input)
+  if (!board || !underlay) return { floorFinish: "oak" }
+  const moves = movementOf({ ...task, input }, direction(room, input, task.at), board)
+  return { floorBuildUp: board.thickness + underlay.thickness, floorGap: moves.gap, floorFinish: "oak" }
+}
+
+function products(job: JobFacts, input: FloorInputs) {
+  return {
+    board: job.product(input.board ?? job.chosen("floor-board"), "board"),
+    underlay: job.product(input.underlay ?? job.chosen("floor-underlay"), "roll"),
+    oil: job.product(input.oil ?? job.chosen("floor-oil"), "liquid"),
+  }
+}
+
+function movementOf(task: Task<FloorInputs>, way: Direction, board: Of<"board">): Movement {
+  const { input, room, job } = task
+  const held = input.heldAlong.length > 0
+  return movement(room, { wall: way.wall, moves: board.moves, held, written: input.gap }, job)
+}
+
+function layoutOf(
+  { job: { rules } }: Task<FloorInputs>,
+  floor: { area: readonly Region[]; way: Direction; board: Of<"board"> },
+): FloorLayout {
+  const { start, end } = floor.way.wall
+  return layRows({
+    floor: floor.area,
+    from: { start, end },
+    board: { width: floor.board.width, length: floor.board.length },
+    limits: {
+      kerf: rules.value("floor-saw-kerf"),
+      leastEnd: rules.value("floor-end-least"),
+      stagger: rules.value("floor-stagger-least"),
+      leastRow: rules.value("floor-row-least"),
+    },
+  })
+}
+
+function judged(task: Task<FloorInputs>, plan: FloorPlan): Finding[] {
+  return [
+    ...judgedGap(task, plan),
+    ...judgedRuns(task, plan),
+    ...judgedRows(task, plan),
+    ...judgedSite(task, plan),
+  ]
+}
+
+function judgedGap(task: Task<FloorInputs>, { movement: moves }: FloorPlan): Finding[] {
+  const findings: Finding[] = []
+  const asked = Math.max(moves.byRule, moves.byCalculation)
+  if (moves.gap < asked) findings.push(messages.gapTooSmall(keyed(task, "gap"), moves.gap, asked))
+  const skirting = task.facts.skirting?.thickness
+  const cover = Math.ceil(moves.widest + task.job.rules.value("floor-skirting-cover"))
+  if (skirting !== undefined && skirting < cover) {
+    findings.push(messages.gapNotCovered(task.at, skirting, cover))
+  }
+  return findings
+}
+
+function judgedRuns(task: Task<FloorInputs>, plan: FloorPlan): Finding[] {
+  const { rules } = task.job
+  return plan.area.laid.flatMap((region) => {
+    const box = boundsOf(region.outline.map((point) => inFrame(plan, point)))
+    return [
+      { way: "along" as const, is: box.right - box.left, most: rules.value("floor-run-most-along") },
+      { way: "across" as const, is: box.top - box.bottom, most: rules.value("floor-run-most-across") },
+    ]
+      .filter((run) => run.is > run.most)
+      .map((run) => messages.runTooLong(task.at, run))
+  })
+}
+
+function inFrame({ layout: { frame } }: FloorPlan, point: { x: Mm; y: Mm }) {
+  const dx = point.x - frame.origin.x
+  const dy = point.y - frame.origin.y
+  return { x: dx * frame.along.x + dy * frame.along.y, y: dx * frame.into.x + dy * frame.into.y }
+}
+
+function judgedRows(task: Task<FloorInputs>, { layout }: FloorPlan): Finding[] {
+  const { rules } = task.job
+  const findings: Finding[] = []
+  const leastRow = rules.value("floor-row-least")
+  const ends = [layout.rows.at(0), layout.rows.at(-1)].flatMap((row) => row?.runs ?? [])
+  const thinnest = Math.min(...ends.flatMap((run) => [run.widths.left, run.widths.right]))
+  if (thinnest < leastRow) findings.push(messages.rowTooThin(task.at, thinnest, leastRow))
+  const stagger = rules.value("floor-stagger-least")
+  const shortJoint = layout.stagger !== null && layout.stagger < stagger - rounding
+  const shortEnd =
+    layout.shortestEnd !== null && layout.shortestEnd < rules.value("floor-end-least") - rounding
+  if (shortJoint || shortEnd) findings.push(messages.jointsTooClose(task.at, layout.stagger, stagger))
+  return findings
+}
+
+/** Lengths are right to this, mm. */
+const rounding: Mm = 0.01
+
+function judgedSite(task: Task<FloorInputs>, plan: FloorPlan): Finding[] {
+  const { job, room } = task
+  const findings: Finding[] = []
+  if (plan.underlay.foil && room.storey.base === "ventilated-timber") {
+    findings.push(messages.foilOverVentilated(keyed(task, "underlay")))
+  }
+  if (plan.board.packMass > job.carry.heaviest) {
+    const what = `A pack of boards weighs ${plan.board.packMass} kg`
+    findings.push(messages.tooMuchToCarry(keyed(task, "board"), what, `${job.carry.heaviest} kg`))
+  }
+  if (plan.board.length > job.carry.longest) {
+    const what = `A board is ${plan.board.length} mm long`
+    findings.push(messages.tooMuchToCarry(keyed(task, "board"), what, `${job.carry.longest} mm`))
+  }
+  if (plan.deck && !plan.deck.measured) findings.push(messages.deckNotMeasured(keyed(task, "deck")))
+  return findings
+}
+
+function wrongHoles(task: Task<FloorInputs>): Finding[] {
+  const known = task.room.holes.map((hole) => hole.id)
+  return task.input.into.flatMap((id, index) =>
+    known.includes(id) ? [] : [messages.noSuchHole(keyed(task, "into", index), id, known)],
+  )
+}
+
+function wrongHeld(task: Task<FloorInputs>): Finding[] {
+  const { heldAlong } = task.input
+  const walls = task.room.walls.length
+  const unknown = heldAlong.flatMap((wall, index) =>
+    wall > walls ? [messages.noSuchWall(keyed(task, "heldAlong", index), wall, walls)] : [],
+  )
+  return heldAlong.length > 1
+    ? [...unknown, messages.heldTwice(keyed(task, "heldAlong"), heldAlong)]
+    : unknown
+}
+
+function keyed(task: Task<unknown>, ...path: (string | number)[]) {
+  return { file: task.at.file, path: [...task.at.path, ...path] }
+}
+
+/** Area to the walls and area covered, m2. */
+export function floorAreas(plan: FloorPlan): { whole: number; laid: number } {
+  return { whole: areaOfAll(plan.area.whole), laid: areaOfAll(plan.area.laid) }
+}

@@ -1,0 +1,131 @@
+import type { Drawing, Shape, TextShape } from "../../kernels/drawing/shapes.ts"
+import { boundsOf } from "../../kernels/polygon/measure.ts"
+import { between, distance, type Point } from "../../kernels/polygon/point.ts"
+import { type Mm, mmText } from "../../kernels/units.ts"
+import type { Room, Wall } from "../../survey/room.ts"
+import { fromFrame } from "./layout/frame.ts"
+import type { FloorPlan } from "./plan-floor.ts"
+import type { LaidRow, LaidRun } from "./rows.ts"
+
+/** Distance of wall numbers outside the wall, mm of the room. */
+const numberOutside: Mm = 190
+/** Heights of lettering on paper, mm. */
+const rowFigure: Mm = 2.5
+const workFigure: Mm = 3.5
+/** Distance of the dimension lines of the first line on paper, mm. */
+const strikeOffset: Mm = -7
+/** The rows' names stand this far from the left end of each run, mm of the room. */
+const nameInside: Mm = 150
+
+/** The floor in rows at true scale: walls with numbers, gap, open holes, every piece, and the line to strike first. */
+export function rowDrawing(room: Room, plan: FloorPlan): Drawing {
+  const { layout, area } = plan
+  const pieces = layout.rows.flatMap((row) => row.runs.flatMap((run) => run.pieces))
+  const shapes: Shape[] = [
+    ...area.whole.map(
+      (region): Shape => ({
+        kind: "polygon",
+        points: region.outline,
+        holes: region.holes,
+        fill: "mid",
+        stroke: { width: 0.7 },
+      }),
+    ),
+    ...pieces.flatMap((piece) =>
+      piece.shape.map(
+        (part): Shape => ({
+          kind: "polygon",
+          points: part.outline,
+          holes: part.holes,
+          fill: piece.source === null ? "white" : "light",
+          stroke: { width: 0.25 },
+        }),
+      ),
+    ),
+    ...area.open.flatMap(openHole),
+    ...area.runsInto.map(
+      (hole): Shape => ({
+        kind: "polygon",
+        points: hole.outline,
+        stroke: { width: 0.35, dash: "dashed" },
+      }),
+    ),
+    ...strikeLine(plan),
+    ...room.walls.map(wallNumber),
+    ...layout.rows.flatMap((row) => row.runs.map((run) => rowName(plan, row, run))),
+    { kind: "scale-bar" },
+  ]
+  return {
+    title: `Rows of ${room.id}`,
+    description: `Plan of ${room.name} with ${layout.rows.length} rows of boards from wall ${plan.direction.wall.number}, ${layout.boards} boards, a gap of ${mmText(plan.movement.gap)} mm all round.`,
+    shapes,
+  }
+}
+
+/** Where the first line is struck: the far edge of row 1, parallel to the first row's wall; mm from that wall. */
+export function firstLine({ layout }: FloorPlan): { from: Mm; left: Mm; right: Mm } {
+  const row = layout.rows[0]!
+  const runs = row.runs.map((run) => ({ left: run.left, right: run.right }))
+  return {
+    from: row.top,
+    left: Math.min(...runs.map((run) => run.left)),
+    right: Math.max(...runs.map((run) => run.right)),
+  }
+}
+
+function strikeLine(plan: FloorPlan): Shape[] {
+  const { from, left, right } = firstLine(plan)
+  const { frame } = plan.layout
+  const at = (x: Mm, y: Mm): Point => fromFrame(frame, [{ x, y }])[0]!
+  const inset = Math.min((right - left) / 4, 2 * nameInside)
+  return [
+    { kind: "line", from: at(left, from), to: at(right, from), stroke: { width: 0.7, dash: "chain" } },
+    {
+      kind: "dimension",
+      from: at(right - inset, 0),
+      to: at(right - inset, from),
+      offset: strikeOffset,
+      text: mmText(from),
+      height: workFigure,
+    },
+  ]
+}
+
+function wallNumber(wall: Wall): TextShape {
+  const length = distance(wall.start, wall.end)
+  const out = { x: -(wall.end.y - wall.start.y) / length, y: (wall.end.x - wall.start.x) / length }
+  const middle = between(wall.start, wall.end, 1 / 2)
+  return {
+    kind: "text",
+    at: { x: middle.x + out.x * numberOutside, y: middle.y + out.y * numberOutside },
+    text: String(wall.number),
+    height: workFigure,
+    bold: true,
+  }
+}
+
+function rowName({ layout }: FloorPlan, row: LaidRow, run: LaidRun): TextShape {
+  const first = run.pieces[0]!
+  const reach = Math.min(nameInside, (first.right - first.left) / 2)
+  const box = boundsOf(first.shape.flatMap((part) => part.outline))
+  const centre = fromFrame(layout.frame, [{ x: run.left + reach, y: (row.bottom + row.top) / 2 }])[0]!
+  const at = {
+    x: Math.min(box.right, Math.max(box.left, centre.x)),
+    y: Math.min(box.top, Math.max(box.bottom, centre.y)),
+  }
+  return { kind: "text", at, text: run.name, height: rowFigure, bold: true }
+}
+
+function openHole(hole: Room["holes"][number]): Shape[] {
+  return [
+    { kind: "polygon", points: hole.outline, fill: "white", stroke: { width: 0.5 } },
+    ...[0, 1].map(
+      (index): Shape => ({
+        kind: "line",
+        from: hole.outline[index]!,
+        to: hole.outline[index + 2]!,
+        stroke: { width: 0.25 },
+      }),
+    ),
+  ]
+}

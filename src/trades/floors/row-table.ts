@@ -1,0 +1,120 @@
+import type { Block, Row } from "../../kernels/paper.ts"
+import { type Mm, mmText, roundHalfUp } from "../../kernels/units.ts"
+import { lengthOf } from "./layout/boards.ts"
+import type { Notch } from "./layout/pieces.ts"
+import type { FloorPlan } from "./plan-floor.ts"
+import type { FloorLayout, LaidPiece, LaidRow, LaidRun } from "./rows.ts"
+
+/** Ends leaning less than this over a row are cut square, mm. */
+const squareWithin: Mm = 2
+/** Rips that differ by less from one end to the other are parallel, mm. */
+const parallelWithin: Mm = 1
+
+/** Row by row in laying order: widths at both ends, start, whole boards, finish, where each comes from and what is left over. */
+export function rowTable({ layout }: FloorPlan): Block {
+  return {
+    kind: "table",
+    caption: "Rows in laying order, pieces left to right facing the first row's wall",
+    columns: [
+      { label: "Row", as: "mark", width: 0.7 },
+      { label: "Width left", as: "figure", width: 1 },
+      { label: "Width right", as: "figure", width: 1 },
+      { label: "Start", as: "figure", width: 1.1 },
+      { label: "from", width: 1 },
+      { label: "Whole", as: "figure", width: 0.8 },
+      { label: "Finish", as: "figure", width: 1.1 },
+      { label: "from", width: 1 },
+      { label: "Keep, marked", width: 1.6 },
+      { label: "Cut out, ends", width: 2.6 },
+      { label: "Laid", as: "tick", width: 0.6 },
+    ],
+    rows: layout.rows.flatMap((row) => row.runs.map((run) => rowCells(layout, row, run))),
+    note: "Lengths at the longer edge, mm. L: left factory end kept, only ends a row. R: right factory end kept, only begins a row. M: two cut ends, only from wall to wall. Measure the gap again before each cut at a wall: the wall is right, not the sheet.",
+  }
+}
+
+/** Offcuts left at the end, longest first. */
+export function leftOver(layout: FloorLayout): string {
+  const left = [...layout.offcuts].sort((a, b) => lengthOf(b) - lengthOf(a))
+  return left.length === 0
+    ? "none"
+    : left.map((offcut) => `${offcut.mark} ${mmText(lengthOf(offcut))}`).join(", ")
+}
+
+function rowCells(layout: FloorLayout, row: LaidRow, run: LaidRun): Row {
+  const single = run.pieces.length === 1 ? run.pieces[0]! : undefined
+  const start = single ?? run.pieces[0]!
+  const finish = single ? undefined : run.pieces.at(-1)!
+  const whole = run.pieces.filter((piece) => piece.role === "whole").length
+  return {
+    cells: [
+      run.name,
+      widthText(layout, run.widths.left),
+      widthText(layout, run.widths.right),
+      lengthText(start),
+      sourceText(layout, start),
+      whole > 0 ? String(whole) : "",
+      finish ? lengthText(finish) : "wall to wall",
+      finish ? sourceText(layout, finish) : "",
+      keptText(layout, run),
+      [...endTexts(run), ...notchTexts(row, run)].join("; "),
+      "",
+    ],
+  }
+}
+
+function widthText(layout: FloorLayout, width: Mm): string {
+  return width >= layout.board.width - parallelWithin ? "full" : mmText(width)
+}
+
+function lengthText(piece: LaidPiece): string {
+  return mmText(piece.right - piece.left)
+}
+
+function sourceText(layout: FloorLayout, piece: LaidPiece): string {
+  if (piece.source) return piece.source
+  return lengthOf(piece) >= layout.board.length ? "whole" : "new board"
+}
+
+/** Offcuts that this run leaves, whether used later or not. */
+function keptText(layout: FloorLayout, run: LaidRun): string {
+  const cut = layout.rows
+    .flatMap((row) => row.runs.flatMap((other) => other.pieces))
+    .map((piece) => piece.source)
+  const used = [...new Set(cut)].filter((mark): mark is string => mark !== null && markedBy(mark, run))
+  const left = layout.offcuts
+    .filter((offcut) => markedBy(offcut.mark, run))
+    .map((offcut) => `${offcut.mark} (spare)`)
+  return [...used, ...left].join(", ")
+}
+
+function markedBy(mark: string, run: LaidRun): boolean {
+  return mark.startsWith(run.name) && /^[LRM]\d*$/.test(mark.slice(run.name.length))
+}
+
+function endTexts(run: LaidRun): string[] {
+  const text = (end: "left" | "right") => {
+    const lean = run.leans[end]
+    if (Math.abs(lean) <= squareWithin) return []
+    const longerFar = end === "right" ? lean > 0 : lean < 0
+    return [`${end} end ${mmText(Math.abs(lean))} longer at the ${longerFar ? "far" : "near"} edge`]
+  }
+  return [...text("left"), ...text("right")]
+}
+
+function notchTexts(row: LaidRow, run: LaidRun): string[] {
+  return run.pieces.flatMap((piece) =>
+    piece.notches.map((notch) => `${piece.role}: ${notchText(notch, row)}`),
+  )
+}
+
+function notchText(notch: Notch, row: LaidRow): string {
+  const width = row.top - row.bottom
+  const near = roundHalfUp(notch.low, 0) <= 0
+  const far = roundHalfUp(notch.high, 0) >= roundHalfUp(width, 0)
+  const deep = mmText(notch.high - notch.low)
+  const from = `from ${mmText(notch.from)} to ${mmText(notch.to)}`
+  if (near) return `${from}, ${deep} off the near edge`
+  if (far) return `${from}, ${deep} off the far edge`
+  return `${from}, hole ${mmText(notch.low)} to ${mmText(notch.high)} from the near edge`
+}

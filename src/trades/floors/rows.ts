@@ -1,0 +1,247 @@
+import { boundsOf, regionArea } from "../../kernels/polygon/measure.ts"
+import type { Point } from "../../kernels/polygon/point.ts"
+import type { Region } from "../../kernels/polygon/region.ts"
+import { type StripPiece, strips } from "../../kernels/polygon/strips.ts"
+import type { Mm } from "../../kernels/units.ts"
+import { lengthOf, type Offcut, type Stretch } from "./layout/boards.ts"
+import { type CutPiece, type EndLimits, type EndPlan, fillRuns, type Run } from "./layout/ends.ts"
+import { type Frame, frameOf, regionFromFrame, regionToFrame } from "./layout/frame.ts"
+import { type GridChoice, gridChoices } from "./layout/grid.ts"
+import { endLean, endWidths, type Notch, notchesOf, partBetween } from "./layout/pieces.ts"
+
+/** A floor to be laid in rows. */
+export interface RowTask {
+  /** What is covered, on the plan, gap already taken off. */
+  floor: readonly Region[]
+  /** Left and right end of the wall that the first row lies against, as faced from inside. */
+  from: { start: Point; end: Point }
+  board: { width: Mm; length: Mm }
+  limits: Omit<EndLimits, "boardLength"> & {
+    /** Least width of a row along an edge. */
+    leastRow: Mm
+  }
+}
+
+/** One piece of board as laid. */
+export interface LaidPiece extends Stretch {
+  role: CutPiece["role"]
+  /** Mark of the offcut it is cut from; null for a fresh board. */
+  source: string | null
+  /** Ends in the frame, mm from the left end of the first row's wall; length at its longer edge. */
+  left: Mm
+  right: Mm
+  /** Width across the rows just inside its ends. */
+  widths: { left: Mm; right: Mm }
+  notches: Notch[]
+  /** True shape on the plan. */
+  shape: Region[]
+  /** Covered, mm2. */
+  area: number
+}
+
+/** A stretch of a row from wall to wall. */
+export interface LaidRun {
+  /** `4`, or `4a`, `4b` where the row is broken. */
+  name: string
+  left: Mm
+  right: Mm
+  /** How far its ends lean out of square over the row, mm: positive where the far edge reaches further right. */
+  leans: { left: Mm; right: Mm }
+  widths: { left: Mm; right: Mm }
+  pieces: LaidPiece[]
+}
+
+/** One row. */
+export interface LaidRow {
+  number: number
+  /** Edges in the frame, mm from the first row's wall: whole board widths apart. */
+  bottom: Mm
+  top: Mm
+  runs: LaidRun[]
+}
+
+/** A floor laid out in rows, boards followed from the pack to the floor. */
+export interface FloorLayout {
+  frame: Frame
+  board: { width: Mm; length: Mm }
+  rows: LaidRow[]
+  boards: number
+  offcuts: Offcut[]
+  cuts: number
+  /** mm2: covered; bought; left over as offcuts with a mark; lost to saw cuts, rips, notches and short ends. */
+  areas: { laid: number; bought: number; offcuts: number; lost: number }
+  /** No fewer boards than this cover the area: the area bound, not a proof that it can be done. */
+  bound: number
+  /** Least distance between end joints of neighbouring rows; null where no two meet. */
+  stagger: Mm | null
+  /** Shortest piece that begins or ends a jointed run; null where none is jointed. */
+  shortestEnd: Mm | null
+  /** Narrowest width at an end of the first and of the last row's runs and wherever a rip ends. */
+  narrowest: Mm
+}
+
+/** Settings of the rows that are laid out in full, best balanced first. */
+const settingsTried = 4
+/** Their distance from one another, mm. */
+const settingsApart: Mm = 12
+/** States kept in the first, rough look at each setting. */
+const roughBreadth = 3
+/** A run thinner than this stays part of the gap, mm: nobody can lay it. */
+const sliver: Mm = 3
+/** Lines of the grid reach this far beyond the floor, mm. */
+const beyond: Mm = 0.01
+
+/**
+ * Lays a floor out in rows, from the first row's wall, each row left to right as one faces that wall.
+ * Rows are set so that none is thinner than the least and the first and last are balanced; boards are counted piece by piece.
+ * Deterministic. A good plan, not a proven one: see `bound`.
+ */
+export function layRows(task: RowTask): FloorLayout {
+  const frame = frameOf(task.from.start, task.from.end)
+  const floor = task.floor.map((region) => regionToFrame(frame, region))
+  const setting = bestSetting(floor, task)
+  const rows = runsOf(floor, setting.joint, task.board.width)
+  const plan = fill(rows, task)
+  return layoutOf(task, frame, rows, plan)
+}
+
+/** A run with the figure it fills. */
+interface RunShape extends Run {
+  shape: Region
+  bottom: Mm
+  top: Mm
+}
+
+function bestSetting(floor: readonly Region[], task: RowTask): GridChoice {
+  const choices = gridChoices(floor, task.board.width, task.limits.leastRow)
+  const first = choices[0]!
+  const tried: GridChoice[] = []
+  for (const choice of choices) {
+    if (choice.thin > first.thin || tried.length === settingsTried) break
+    if (tried.every((other) => Math.abs(other.joint - choice.joint) >= settingsApart)) tried.push(choice)
+  }
+  if (tried.length === 1) return first
+  const counted = tried.map((choice) => {
+    const plan = fill(runsOf(floor, choice.joint, task.board.width), task, roughBreadth)
+    return { choice, plan }
+  })
+  const better = (a: EndPlan, b: EndPlan) => a.breach - b.breach || a.boards - b.boards
+  return counted.reduce((best, next) => (better(next.plan, best.plan) < 0 ? next : best)).choice
+}
+
+function runsOf(floor: readonly Region[], joint: Mm, width: Mm): RunShape[] {
+  const levels = levelsOver(floor, joint, width)
+  const pieces = floor
+    .flatMap((region) => strips(region, levels))
+    .filter((piece) => thickness(piece) >= sliver)
+    .sort((a, b) => a.strip - b.strip || a.left - b.left || a.right - b.right)
+  const used = [...new Set(pieces.map((piece) => piece.strip))]
+  return pieces.map((piece) => {
+    const row = used.indexOf(piece.strip) + 1
+    const inRow = pieces.filter((other) => other.strip === piece.strip)
+    const letter = inRow.length > 1 ? String.fromCharCode("a".charCodeAt(0) + inRow.indexOf(piece)) : ""
+    return {
+      row,
+      name: `${row}${letter}`,
+      left: piece.left,
+      right: piece.right,
+      shape: piece.region,
+      bottom: levels[piece.strip]!,
+      top: levels[piece.strip + 1]!,
+    }
+  })
+}
+
+function levelsOver(floor: readonly Region[], joint: Mm, width: Mm): Mm[] {
+  const box = boundsOf(floor.flatMap((region) => region.outline))
+  const first = Math.floor((box.bottom + beyond - joint) / width)
+  const last = Math.ceil((box.top - beyond - joint) / width)
+  return Array.from({ length: last - first + 1 }, (_, index) => joint + (first + index) * width)
+}
+
+function thickness(piece: StripPiece): Mm {
+  const box = boundsOf(piece.region.outline)
+  return Math.min(box.top - box.bottom, box.right - box.left)
+}
+
+function fill(runs: readonly Run[], task: RowTask, breadth?: number): EndPlan {
+  return fillRuns(runs, { ...task.limits, boardLength: task.board.length }, breadth)
+}
+
+function layoutOf(task: RowTask, frame: Frame, runs: readonly RunShape[], plan: EndPlan): FloorLayout {
+  const { board } = task
+  const laidRuns = runs.map((run, index) => ({ run, laid: laidRun(frame, run, plan.pieces[index]!) }))
+  const rows = [...new Set(runs.map((run) => run.row))].map((number): LaidRow => {
+    const own = laidRuns.filter(({ run }) => run.row === number)
+    const { bottom, top } = own[0]!.run
+    return { number, bottom, top, runs: own.map(({ laid }) => laid) }
+  })
+  const pieces = laidRuns.flatMap(({ laid }) => laid.pieces)
+  const laid = pieces.reduce((sum, piece) => sum + piece.area, 0)
+  const bought = plan.boards * board.width * board.length
+  const kept = plan.offcuts.reduce((sum, offcut) => sum + lengthOf(offcut) * board.width, 0)
+  return {
+    frame,
+    board,
+    rows,
+    boards: plan.boards,
+    offcuts: plan.offcuts,
+    cuts: plan.cuts,
+    areas: { laid, bought, offcuts: kept, lost: bought - laid - kept },
+    bound: Math.ceil(laid / (board.width * board.length) - Number.EPSILON),
+    stagger: leastStagger(rows),
+    shortestEnd: shortestEnd(pieces),
+    narrowest: Math.min(
+      board.width,
+      ...laidRuns.flatMap(({ laid: { widths } }) => [widths.left, widths.right]),
+    ),
+  }
+}
+
+function laidRun(frame: Frame, run: RunShape, pieces: readonly CutPiece[]): LaidRun {
+  return {
+    name: run.name,
+    left: run.left,
+    right: run.right,
+    leans: { left: endLean(run.shape, "left"), right: endLean(run.shape, "right") },
+    widths: endWidths([run.shape]),
+    pieces: pieces.map((piece): LaidPiece => {
+      const parts = partBetween(run.shape, piece.left, piece.right)
+      return {
+        board: piece.board,
+        from: piece.from,
+        to: piece.to,
+        role: piece.role,
+        source: piece.source,
+        left: piece.left,
+        right: piece.right,
+        widths: endWidths(parts),
+        notches: notchesOf(parts, run),
+        shape: parts.map((part) => regionFromFrame(frame, part)),
+        area: parts.reduce((sum, part) => sum + regionArea(part), 0),
+      }
+    }),
+  }
+}
+
+function jointsOf(row: LaidRow): Mm[] {
+  return row.runs.flatMap((run) => run.pieces.slice(1).map((piece) => piece.left))
+}
+
+function leastStagger(rows: readonly LaidRow[]): Mm | null {
+  let least: Mm | null = null
+  rows.slice(1).forEach((row, index) => {
+    for (const joint of jointsOf(row)) {
+      for (const other of jointsOf(rows[index]!)) {
+        const apart = Math.abs(joint - other)
+        if (least === null || apart < least) least = apart
+      }
+    }
+  })
+  return least
+}
+
+function shortestEnd(pieces: readonly LaidPiece[]): Mm | null {
+  const ends = pieces.filter((piece) => piece.role === "start" || piece.role === "finish")
+  return ends.length === 0 ? null : Math.min(...ends.map((piece) => piece.right - piece.left))
+}

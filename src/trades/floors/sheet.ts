@@ -1,0 +1,250 @@
+import type { Block, SheetModel } from "../../kernels/paper.ts"
+import { fixed, mmText, squareMetres } from "../../kernels/units.ts"
+import { datumText } from "../datum.ts"
+import type { Task, Work } from "../trade.ts"
+import type { FloorInputs } from "./inputs.ts"
+import { type FloorPlan, floorAreas, planFloor } from "./plan-floor.ts"
+import { limitText } from "./readings.ts"
+import { firstLine, rowDrawing } from "./row-drawing.ts"
+import { leftOver, rowTable } from "./row-table.ts"
+import { buildUpUndercut } from "./steps.ts"
+
+/** Blank lines for readings still to be taken, of each kind. */
+const blankReadings = 2
+
+/** The floor sheet of one room; none where no floor is laid. */
+export function floorSheets(task: Task<FloorInputs>, work: Work): SheetModel[] {
+  if (task.input.finish !== "floating-board") return []
+  const { plan } = planFloor(task)
+  if (!plan) return []
+  const { room } = task
+  return [
+    {
+      kind: "floor",
+      title: `Floor, ${room.id} ${room.name}`,
+      purpose: "Lay the floor row by row: where to begin, which piece comes next, what must be dry and free.",
+      room: room.id,
+      trade: "floors",
+      audience: ["trade", "office"],
+      hosted: true,
+      orientation: "portrait",
+      datum: datumText(room),
+      blocks: blocksOf(task, plan, work),
+      rests: work.rests,
+    },
+  ]
+}
+
+function blocksOf(task: Task<FloorInputs>, plan: FloorPlan, work: Work): Block[] {
+  const warnings = work.findings.filter((finding) => finding.severity !== "note")
+  return [
+    keyFigures(task, plan),
+    ...(warnings.length > 0
+      ? [
+          {
+            kind: "warning" as const,
+            caption: "Settle before work begins",
+            items: warnings.map((finding) => [finding.message, finding.mend].filter(Boolean).join(" ")),
+          },
+        ]
+      : []),
+    {
+      kind: "drawing",
+      drawing: rowDrawing(task.room, plan),
+      caption: `Rows from wall ${plan.direction.wall.number}; grey pieces come from offcuts; strike the chain line first`,
+      maxHeight: 150,
+    },
+    { kind: "list", caption: "Where to begin", items: beginning(task, plan) },
+    rowTable(plan),
+    { kind: "text", paragraphs: boardsText(task, plan), as: "plain" },
+    readingsTable(task, plan),
+    { kind: "checks", caption: "Under the floor, before boards", items: underChecks(task, plan) },
+    ...screwTable(plan),
+    { kind: "list", caption: "Do not fix through the floor", items: notThrough(task) },
+    { kind: "checks", caption: "When laid", items: laidChecks(task, plan) },
+    { kind: "cautions", items: work.cautions },
+    { kind: "sign", roles: ["Floor layer", "Foreman"] },
+  ]
+}
+
+function keyFigures(task: Task<FloorInputs>, plan: FloorPlan): Block {
+  const { layout, movement } = plan
+  const { laid } = floorAreas(plan)
+  const first = layout.rows[0]!.runs[0]!
+  return {
+    kind: "figures",
+    items: [
+      { label: "Covered", value: fixed(laid, 2), unit: "m²" },
+      { label: "Boards", value: String(layout.boards) },
+      { label: "Packs", value: String(Math.ceil(layout.boards / plan.board.perPack)) },
+      { label: "Rows", value: String(layout.rows.length) },
+      { label: "First row", value: mmText(Math.max(first.widths.left, first.widths.right)), unit: "mm" },
+      { label: "Gap all round", value: mmText(movement.gap), unit: "mm" },
+      { label: "Build-up", value: fixed(plan.buildUp, Number.isInteger(plan.buildUp) ? 0 : 1), unit: "mm" },
+      { label: "Undercut linings", value: fixed(buildUpUndercut(task, plan), 0), unit: "mm" },
+    ],
+  }
+}
+
+function beginning(task: Task<FloorInputs>, plan: FloorPlan): string[] {
+  const { from, left, right } = firstLine(plan)
+  const wall = plan.direction.wall.number
+  const doorways = plan.area.doorways.map(
+    (end) =>
+      `Doorway ${end.door} in wall ${end.wall}: floor ends ${mmText(end.depth)} mm behind the wall's face, less the gap, under a profile.`,
+  )
+  const cupboards = plan.area.runsInto.map((hole) => `Runs through into: ${hole.name}.`)
+  return [
+    `Boards run ${plan.direction.why}.`,
+    `Strike a line ${mmText(from)} mm from wall ${wall}, from ${mmText(left)} to ${mmText(right)} mm along it: the far edge of row 1. Row 1 lies to the line, not to the wall.`,
+    "Face the wall of row 1; lay each row left to right, row after row away from it.",
+    `Open ${Math.min(task.job.rules.value("floor-mixed-packs"), Math.ceil(plan.layout.boards / plan.board.perPack))} packs and mix; compare batch numbers first.`,
+    ...doorways,
+    ...cupboards,
+  ]
+}
+
+function boardsText(task: Task<FloorInputs>, plan: FloorPlan): string[] {
+  const { layout, movement } = plan
+  const { rules } = task.job
+  const boardArea = squareMetres(plan.board.width * plan.board.length)
+  const { laid } = floorAreas(plan)
+  const waste = (squareMetres(layout.areas.bought) / laid - 1) * 100
+  const thumb = rules.value("floor-waste-rule-of-thumb")
+  const byThumb = Math.ceil((laid * (1 + thumb / 100)) / boardArea)
+  return [
+    `${layout.boards} boards of ${mmText(plan.board.length)} × ${mmText(plan.board.width)}; ${fixed(waste, 1)} % over the covered area (by the ${thumb} % rule: ${byThumb} boards). The area alone takes ${layout.bound}; whether fewer than ${layout.boards} can do is not proven. ${rules.value("floor-spare-boards")} spare is ordered besides.`,
+    `Left over at the end: ${leftOver(layout)}.`,
+    `Moisture of the boards ${movement.wasRead ? "as read" : "expected when laid"} ${fixed(movement.laidAt, 1)} %, in service ${fixed(movement.driest, 1)} to ${fixed(movement.dampest, 1)} %: across ${mmText(movement.across)} mm the floor may grow ${fixed(movement.growth, 1)} and shrink ${fixed(movement.shrinkage, 1)} mm in all, at ${fixed(movement.share * 100, 0)} % of solid oak's movement${movement.shareByMaker ? " (maker's figure)" : ""}. Gap by rule ${mmText(movement.byRule)}, by calculation ${mmText(movement.byCalculation)}; a skirting must cover ${fixed(movement.widest, 1)} mm.`,
+  ]
+}
+
+function readingsTable(_task: Task<FloorInputs>, plan: FloorPlan): Block {
+  const taken = plan.readings.map((reading) => ({
+    cells: [
+      reading.limit.label,
+      limitText(reading.limit),
+      reading.on,
+      `${reading.value} ${reading.limit.unit}`,
+      [reading.instrument, reading.place].filter(Boolean).join(", "),
+      reading.isWithin ? "within" : "OUT",
+    ],
+    ...(reading.isWithin ? {} : { as: "hold" as const }),
+  }))
+  const blank = plan.limits.flatMap((limit) =>
+    Array.from({ length: blankReadings }, () => ({
+      cells: [limit.label, limitText(limit), "", "", "", ""],
+    })),
+  )
+  return {
+    kind: "table",
+    caption: "Readings",
+    columns: [
+      { label: "What", width: 2 },
+      { label: "Limit", width: 1.6 },
+      { label: "Date", as: "write", width: 1.4 },
+      { label: "Reading", as: "write", width: 1.4 },
+      { label: "Instrument, place", as: "write", width: 2.4 },
+      { label: "In limits", as: "write", width: 1 },
+    ],
+    rows: [...taken, ...blank],
+    note: "Out of limits: stop, heat and ventilate, read again. Boards stay closed outside the room until then.",
+  }
+}
+
+function underChecks(task: Task<FloorInputs>, plan: FloorPlan): { text: string; write?: string }[] {
+  const { rules } = task.job
+  const { deck } = plan
+  const base = task.room.storey.base
+  return [
+    {
+      text: `Heating on and room weathertight for ${rules.value("floor-heating-before")} working days`,
+      write: "since",
+    },
+    { text: "Wet trades done, air within limits" },
+    ...(deck
+      ? [
+          { text: "Scanned for pipes and cables; zones marked on the deck" },
+          {
+            text: `Deck screwed down: ${deck.screws} screws ${deck.screwLength} long (${deck.from}), none in a marked zone, no squeak`,
+          },
+        ]
+      : []),
+    {
+      text: `Flat within ${rules.value("floor-flatness")} mm under a ${rules.value("floor-flatness-straightedge") / 1000} m straightedge, all ways`,
+    },
+    ...(base === "ventilated-timber" ? [{ text: "Air bricks clear, void below dry" }] : []),
+    ...(base === "concrete"
+      ? [{ text: "Moisture layer under the floor, laps taped, turned up at walls" }]
+      : []),
+    {
+      text: `Boards in the room ${rules.value("floor-acclimatise")} h, flat, closed`,
+      write: "from, to",
+    },
+    {
+      text: `Underlay: ${plan.underlayTake.strips} strips at right angles to the boards, ${plan.underlay.foil ? "foil up, " : ""}${fixed(plan.underlayTake.joints, 1)} m of joints taped, turned up ${rules.value("floor-vapour-upstand")} mm at walls`,
+    },
+    { text: `Linings undercut by ${buildUpUndercut(task, plan)} mm; board goes under, gap behind` },
+    { text: "Batch numbers written here", write: "batches" },
+  ]
+}
+
+function screwTable({ deck }: FloorPlan): Block[] {
+  if (!deck || deck.joists.length === 0) return []
+  return [
+    {
+      kind: "table",
+      caption: `Screws by joist, ${deck.is === "boards" ? `boards about ${mmText(deck.boardWidth)} wide` : "sheets"}`,
+      columns: [
+        { label: "Joist", as: "mark" },
+        { label: `From wall ${deck.along}`, as: "figure" },
+        { label: "Deck over it", as: "figure" },
+        { label: "Screws", as: "figure" },
+        { label: "Done", as: "tick" },
+      ],
+      rows: deck.joists.map((joist, index) => ({
+        cells: [String(index + 1), mmText(joist.from), mmText(joist.length), String(joist.screws), ""],
+      })),
+      note: "Find each joist by its nails; the figures are where it should be.",
+    },
+  ]
+}
+
+function notThrough(task: Task<FloorInputs>): string[] {
+  const hidden = task.room.hidden
+    .filter((each) => each.in === "floor")
+    .map(
+      (each) =>
+        `No deck screw: ${each.what} in the floor at wall ${each.wall}, ${mmText(each.fromLeft)}${each.to === undefined ? "" : ` to ${mmText(each.to)}`} mm from its left end${each.note ? ` (${each.note})` : ""}.`,
+    )
+  return [
+    "Door stops, thresholds and profiles: fix to the deck in the gap, or glue to one side only.",
+    "Wardrobe tracks, fitted cupboards, newels, pans: stand them on the deck or cut the floor round them with the gap.",
+    "Stair nosings: never glue to the floor and to the stair both.",
+    "Skirting and architrave: fix to the wall, never down into the boards.",
+    `Pipes: hole = pipe and two gaps.`,
+    ...(task.input.heldAlong.length > 0
+      ? [`Held along wall ${task.input.heldAlong.join(", ")} only: the whole movement goes the other way.`]
+      : []),
+    ...hidden,
+  ]
+}
+
+function laidChecks(task: Task<FloorInputs>, plan: FloorPlan): { text: string; write?: string }[] {
+  const { rules } = task.job
+  return [
+    { text: `Spacers out; gap ${mmText(plan.movement.gap)} mm free all round, left empty` },
+    { text: "Gap free at linings, pipes, breast and hearth" },
+    { text: "Covered with breathing board or paper, taped to itself" },
+    ...(task.input.oilCoats > 0
+      ? [
+          {
+            text: `Oiled, ${task.input.oilCoats} coat${task.input.oilCoats === 1 ? "" : "s"}; nobody in for ${rules.value("floor-oil-walk")} h, no rugs or water for ${rules.value("floor-oil-cure")} days`,
+            write: "date, time",
+          },
+          { text: "Oily rags hung out singly or soaked in a lidded tin" },
+        ]
+      : []),
+    { text: "Full packs and spare boards counted and stored", write: "number" },
+  ]
+}

@@ -1,0 +1,96 @@
+import { roundHalfUp, squareMetres } from "../../kernels/units.ts"
+import { noWork, type Task, type Work } from "../trade.ts"
+import { floorCautions } from "./cautions.ts"
+import type { FloorInputs } from "./inputs.ts"
+import { type FloorPlan, floorAreas, planFloor } from "./plan-floor.ts"
+import { floorQuantities } from "./quantities.ts"
+import { floorRules } from "./rules.ts"
+import { floatingSteps, stayingSteps } from "./steps.ts"
+
+/** Year from which a house is taken to hold no asbestos: use was banned in 1999. */
+const asbestosUntil = 2000
+
+/**
+ * The floor of one room: a floating floor worked out row by row, or what there is to do for one that stays.
+ * Quantities are gross before packs; orders round them. Findings name rule, figure and cure.
+ */
+export function floorWork(task: Task<FloorInputs>): Work {
+  if (task.input.finish === "stays") return stayingWork(task)
+  if (task.input.finish !== "floating-board") return { ...noWork(), results: { finish: task.input.finish } }
+  const { plan, findings } = planFloor(task)
+  if (!plan) return { ...noWork(), findings, results: { finish: task.input.finish } }
+  const built = task.job.house.built
+  return {
+    ...noWork(),
+    quantities: floorQuantities(task, plan),
+    steps: floatingSteps(task, plan),
+    cautions: floorCautions({
+      laysBoards: true,
+      screwsDeck: plan.deck !== undefined,
+      oils: task.input.oilCoats > 0,
+      builtBefore2000: built === undefined || built < asbestosUntil,
+    }),
+    findings,
+    rests: restsOf(task.input, plan),
+    results: resultsOf(plan),
+  }
+}
+
+function stayingWork(task: Task<FloorInputs>): Work {
+  return {
+    ...noWork(),
+    steps: stayingSteps(task),
+    rests: ["floor-pace-covering"],
+    results: { finish: "stays", stays: task.input.stays },
+  }
+}
+
+/** Ids of the rules that a floating floor rests on: all but those of work that is not done here. */
+function restsOf(input: FloorInputs, plan: FloorPlan): string[] {
+  const left = (id: string) =>
+    (input.oilCoats === 0 && (id.includes("-oil-") || id === "floor-pace-oil")) ||
+    (input.joints === "locked" && id.includes("-glue")) ||
+    (plan.oil?.rate !== undefined && id === "floor-oil-rate") ||
+    (plan.movement.shareByMaker && id === "floor-movement-engineered") ||
+    (!plan.deck && id.includes("screw")) ||
+    (plan.deck?.is !== "sheets" && id.includes("-sheet-")) ||
+    (plan.limits[0]?.unit === "%" ? id === "floor-deck-humidity-most" : id === "floor-deck-moisture-most")
+  return floorRules.map((rule) => rule.id).filter((id) => !left(id))
+}
+
+function resultsOf(plan: FloorPlan): Record<string, unknown> {
+  const { layout, movement } = plan
+  const { whole, laid } = floorAreas(plan)
+  return {
+    finish: "floating-board",
+    areaToWalls: roundHalfUp(whole, 3),
+    areaLaid: roundHalfUp(laid, 3),
+    gap: movement.gap,
+    gapByRule: movement.byRule,
+    gapByCalculation: movement.byCalculation,
+    growth: roundHalfUp(movement.growth, 1),
+    shrinkage: roundHalfUp(movement.shrinkage, 1),
+    buildUp: plan.buildUp,
+    firstRowWall: plan.direction.wall.number,
+    boards: layout.boards,
+    boardsAtLeast: layout.bound,
+    packs: Math.ceil(layout.boards / plan.board.perPack),
+    bought: roundHalfUp(squareMetres(layout.areas.bought), 3),
+    lost: roundHalfUp(squareMetres(layout.areas.lost), 3),
+    offcuts: roundHalfUp(squareMetres(layout.areas.offcuts), 3),
+    screws: plan.deck?.screws ?? 0,
+    rows: layout.rows.flatMap((row) =>
+      row.runs.map((run) => ({
+        row: run.name,
+        widthLeft: roundHalfUp(run.widths.left, 1),
+        widthRight: roundHalfUp(run.widths.right, 1),
+        pieces: run.pieces.map((piece) => ({
+          board: piece.board,
+          role: piece.role,
+          length: roundHalfUp(piece.right - piece.left, 1),
+          from: piece.source ?? "new board",
+        })),
+      })),
+    ),
+  }
+}
