@@ -1,0 +1,73 @@
+import type { Block, SheetModel } from "../../../kernels/paper.ts"
+import type { Task, Work } from "../../trade.ts"
+import type { HungDoor } from "../hanging/hung-door.ts"
+import { leafText } from "../hanging/leaf.ts"
+import type { DoorsInputs } from "../inputs.ts"
+import { rulesRead } from "../rules-read.ts"
+import { doorsOfHouse } from "../work.ts"
+import { doorBlocks } from "./door-blocks.ts"
+
+/** The door sheet of one room: each leaf to hang, from drawing to checks; and the doors that stay. */
+export function doorSheets(task: Task<DoorsInputs>, work: Work): SheetModel[] {
+  const { job, room, input } = task
+  const doors = doorsOfHouse(job, rulesRead(job.rules)).doors.filter((hung) => hung.home.id === room.id)
+  if (doors.length === 0) return []
+  const notes = [input.note, ...doors.map(noteOf)].filter((each) => each !== undefined)
+  const warnings = work.findings.filter((finding) => finding.severity !== "note")
+  return [
+    {
+      kind: "doors",
+      title: `Doors, ${room.id} ${room.name}`,
+      purpose: "Hang each leaf from this sheet: what comes off, where hinges and latch sit, which gaps pass.",
+      room: room.id,
+      trade: "doors",
+      audience: ["trade", "office"],
+      hosted: true,
+      orientation: "portrait",
+      datum:
+        "Heights from the highest finished floor under the closed leaf; lengths between lining faces; figures on the leaf from its top as hung",
+      blocks: [
+        ...(warnings.length > 0
+          ? [
+              {
+                kind: "warning" as const,
+                caption: "Settle before cutting",
+                items: warnings.map((finding) => `${finding.message} ${finding.mend ?? ""}`.trim()),
+              },
+            ]
+          : []),
+        ...(notes.length > 0 ? [{ kind: "text" as const, paragraphs: notes, as: "note" as const }] : []),
+        ...doors.flatMap((hung) => (hung.fitted ? doorBlocks(hung, hung.fitted, job) : [])),
+        ...unhung(doors),
+        { kind: "cautions", items: work.cautions },
+        { kind: "sign", roles: ["Joiner", "Foreman"] },
+      ],
+      rests: work.rests,
+    },
+  ]
+}
+
+function noteOf(hung: HungDoor): string | undefined {
+  const words = [hung.door.note, hung.work.note].filter((each) => each !== undefined).join(" ")
+  return words ? `Door ${hung.door.id}: ${words}` : undefined
+}
+
+function unhung(doors: readonly HungDoor[]): Block[] {
+  const rest = doors.filter((hung) => !hung.fitted)
+  if (rest.length === 0) return []
+  return [
+    {
+      kind: "table",
+      caption: "Doorways of this room that no leaf is worked out for",
+      columns: [
+        { label: "Door", as: "mark" },
+        { label: "What hangs there", width: 4 },
+        { label: "Guidance's minimum", width: 4 },
+        { label: "Found", as: "write", width: 3 },
+      ],
+      rows: rest.map((hung) => ({
+        cells: [hung.door.id, leafText(hung.leaf, hung.door, hung.work), hung.ask.minimumText, ""],
+      })),
+    },
+  ]
+}
