@@ -34,7 +34,10 @@ export function decoratingSteps(task: Task<DecoratingInputs>, lines: CoatLine[])
     ]),
     uncover(task),
   ]
-  return steps.map((step, index) => ({ ...step, after: index > 0 ? [steps[index - 1]!.key] : [] }))
+  return steps.map((step, index) => ({
+    ...step,
+    after: [...step.after, ...(index > 0 ? [steps[index - 1]!.key] : [])],
+  }))
 }
 
 /** Gate of a process in the job's air: whole hours, rounded up; none where the air forbids it (a finding says so). */
@@ -75,7 +78,10 @@ function coatStep(task: Task<DecoratingInputs>, lines: CoatLine[]): Step {
     hours: coatHours(task, lines),
     ...(gate ? { gate } : {}),
     ...(coat.key === "colour-last"
-      ? { hold: "Plates eased by the electrician with the supply off; walls filled and dry." }
+      ? {
+          hold: "Plates eased by the electrician with the supply off; walls filled and dry.",
+          after: [`electrics/${task.room.id}/ease`],
+        }
       : {}),
     ...(coat.key === "mist"
       ? { hold: "Plaster an even pale colour; air and surfaces read and written down." }

@@ -88,14 +88,12 @@ export function woodSystem(state: "bare" | "primed" | "old-paint"): Coat[] {
 
 /** So many coats of clear finish (1 to 4) on wood left as wood. */
 export function clearSystem(coats: number): Coat[] {
-  return clear
-    .slice(0, coats)
-    .map((key, index) => ({
-      key,
-      name: `Clear finish, coat ${index + 1}`,
-      stage: "woodwork",
-      use: "doorFinish",
-    }))
+  return clear.slice(0, coats).map((key, index) => ({
+    key,
+    name: `Clear finish, coat ${index + 1}`,
+    stage: "woodwork",
+    use: "doorFinish",
+  }))
 }
 
 /** The drying process of a coat, by its key and what its paint is thinned with. */

@@ -1,0 +1,123 @@
+import type { Block, SheetModel } from "../../kernels/paper.ts"
+import { mmText } from "../../kernels/units.ts"
+import { datumText } from "../datum.ts"
+import { finishedFloor } from "../finished-floor.ts"
+import type { Task, Work } from "../trade.ts"
+import { wallDrawing } from "../wall-points.ts"
+import type { ElectricsInputs } from "./inputs.ts"
+import { pointWords, type ScheduledPoint, scheduledPoints } from "./points.ts"
+
+/** The points schedule of one room, with its walls, visits and boxes for test papers. */
+export function electricsSheets(task: Task<ElectricsInputs>, work: Work): SheetModel[] {
+  const points = scheduledPoints(task)
+  if (points.length === 0) return []
+  const { room } = task
+  return [
+    {
+      kind: "electrics",
+      title: `Electrics, ${room.id} ${room.name}`,
+      purpose: "Where each point goes, from the left end of its wall and from the finished floor.",
+      room: room.id,
+      trade: "electrics",
+      audience: ["trade", "office"],
+      hosted: true,
+      orientation: "portrait",
+      datum: `${datumText(room)} Points: heights from the finished floor.`,
+      blocks: [
+        {
+          kind: "warning",
+          caption: "Licensed work",
+          items: [
+            "This sheet marks and counts. The electrician designs, isolates, tests and certifies.",
+            `Heights are from the finished floor, which lies ${mmText(finishedFloor(task))} mm over the level the room was measured from.`,
+          ],
+        },
+        schedule(task, points),
+        ...drawings(task, points),
+        { kind: "checks", caption: "Visits", items: visitChecks(points) },
+        {
+          kind: "boxes",
+          caption: "Test papers",
+          labels: [
+            "Certificate number",
+            "Notice to building control",
+            "Alarms tested, date",
+            "Supply on again, by whom",
+          ],
+        },
+        { kind: "cautions", items: work.cautions },
+        { kind: "sign", roles: ["Electrician", "Foreman"] },
+      ],
+      rests: work.rests,
+    },
+  ]
+}
+
+function schedule(task: Task<ElectricsInputs>, points: ScheduledPoint[]): Block {
+  const alarm = task.job.rules.value("elec-alarm-from-wall")
+  return {
+    kind: "table",
+    caption: "Points schedule",
+    columns: [
+      { label: "No.", as: "figure", width: 0.7 },
+      { label: "Wall", as: "figure", width: 0.8 },
+      { label: "Point", width: 2 },
+      { label: "From left", as: "figure", width: 1.3 },
+      { label: "Over finished floor", as: "figure", width: 1.5 },
+      { label: "Over measured level", as: "figure", width: 1.5 },
+      { label: "Serves", width: 2.4 },
+      { label: "Box", as: "tick", width: 0.7 },
+      { label: "Fitted", as: "tick", width: 0.8 },
+    ],
+    rows: points.map(({ number, point, height, fromDatum, byRule }) => ({
+      cells: [
+        String(number),
+        String(point.wall),
+        `${point.gang > 1 ? `${point.gang}-gang ` : ""}${pointWords[point.kind]}${point.is === "new" ? "" : ` (${point.is})`}`,
+        mmText(point.fromLeft),
+        height === null ? placeText(point.on, point.off) : `${mmText(height)}${byRule ? "*" : ""}`,
+        fromDatum === null ? "" : mmText(fromDatum),
+        point.note ?? "",
+        "",
+        "",
+      ],
+    })),
+    note: `Centre of the plate, mm, seen from inside. * by rule: agree before cutting boxes in. Ceiling alarms at least ${alarm} from walls and lights, as their maker says.`,
+  }
+}
+
+function placeText(on: string, off: number | undefined): string {
+  return off === undefined ? on : `${on}, ${mmText(off)} off wall`
+}
+
+function drawings(task: Task<ElectricsInputs>, points: ScheduledPoint[]): Block[] {
+  return task.room.walls.flatMap((wall): Block[] => {
+    const here = points.filter((each) => each.point.wall === wall.number && each.height !== null)
+    if (here.length === 0) return []
+    const marks = here.map(({ number, point, height }) => ({
+      text: String(number),
+      fromLeft: point.fromLeft,
+      height: height!,
+    }))
+    const drawing = wallDrawing({ room: task.room, wall, floor: finishedFloor(task), marks })
+    return [
+      {
+        kind: "drawing",
+        drawing,
+        caption: `Wall ${wall.number} from inside; numbers are those of the schedule`,
+        maxHeight: 70,
+      },
+    ]
+  })
+}
+
+function visitChecks(points: ScheduledPoint[]): { text: string; write?: string }[] {
+  const alarms = points.some(({ point }) => point.kind.endsWith("alarm"))
+  return [
+    { text: "1 Before the first coat: boxes at height, ends safe, boxes masked", write: "date" },
+    { text: "2 Fit: points fitted and tested", write: "date" },
+    { text: "3 Ease: plates eased with the supply off, back when dry", write: "date" },
+    { text: "4 Close up: plates level, supply on, tests written down", write: "date" },
+    ...(alarms ? [{ text: "Alarms uncovered and all sounding together", write: "date" }] : []),
+  ]
+}

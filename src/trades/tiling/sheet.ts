@@ -1,0 +1,228 @@
+import type { Shape } from "../../kernels/drawing/shapes.ts"
+import type { Block, SheetModel } from "../../kernels/paper.ts"
+import { fixed, mmText } from "../../kernels/units.ts"
+import { dryingHours } from "../../rulebook/drying.ts"
+import { datumText } from "../datum.ts"
+import { finishedFloor } from "../finished-floor.ts"
+import type { Task, Work } from "../trade.ts"
+import { wallDrawing } from "../wall-points.ts"
+import { jointOf, type TileField, tileFields } from "./fields.ts"
+import type { TilingInputs } from "./inputs.ts"
+import { type Meeting, meetings } from "./levels.ts"
+import type { SetOut } from "./set-out.ts"
+
+/** The tiler's sheet for one room: fields with their rows, levels at doorways, cure, and what to carry up. */
+export function tilingSheets(task: Task<TilingInputs>, work: Work): SheetModel[] {
+  const { room } = task
+  const fields = tileFields(task)
+  if (fields.length === 0) return []
+  const met = meetings(task)
+  return [
+    {
+      kind: "tiling",
+      title: `Tiling, ${room.id} ${room.name}`,
+      purpose: "Where rows begin, what is cut, what must cure before anything stands on it.",
+      room: room.id,
+      trade: "tiling",
+      audience: ["trade", "office"],
+      hosted: true,
+      orientation: "portrait",
+      datum: `${datumText(room)} Tiling: heights from the finished floor.`,
+      blocks: [
+        {
+          kind: "warning",
+          caption: "Order",
+          items: ["Tile, let it cure, then sanitaryware, then seal. No water on it before its full time."],
+        },
+        setOutTable(task, fields),
+        ...drawings(task, fields),
+        ...(met.length > 0 ? [levelTable(met)] : []),
+        carryTable(work),
+        { kind: "checks", caption: "Checks", items: checks(task) },
+        { kind: "cautions", items: work.cautions },
+        { kind: "sign", roles: ["Tiler", "Foreman"] },
+      ],
+      rests: work.rests,
+    },
+  ]
+}
+
+function setOutTable(task: Task<TilingInputs>, fields: TileField[]): Block {
+  return {
+    kind: "table",
+    caption: "Setting out",
+    columns: [
+      { label: "Field", width: 1.2 },
+      { label: "Width × height", as: "figure", width: 1.8 },
+      { label: "m²", as: "figure", width: 1 },
+      { label: "Tile", as: "figure", width: 1.4 },
+      { label: "Across", width: 3 },
+      { label: "Up", width: 3 },
+      { label: "Tiles", as: "figure", width: 0.9 },
+      { label: "Done", as: "tick", width: 0.7 },
+    ],
+    rows: fields.map((field) => ({
+      cells: [
+        field.name,
+        `${mmText(field.width)} × ${mmText(field.height)}`,
+        fixed(field.area, 2),
+        `${field.tile.width} × ${field.tile.height}`,
+        acrossText(field.across),
+        upText(field.up, field.on),
+        String(field.tiles),
+        "",
+      ],
+    })),
+    note: `Joints ${jointOf(task)} mm, open joints at corners and floor ${task.job.rules.value("tile-edge-joint")} mm. Sizes of cuts are without joints; measure each place before cutting.`,
+  }
+}
+
+/** A row across for the reader: `6 whole, cuts 165 left and right, from a joint on the centre`. */
+export function acrossText({ whole, first, last, from, count }: SetOut): string {
+  if (count === 1) return first === null ? "1 whole" : `1 cut to ${mmText(first)}`
+  if (first === null && last === null) return `${whole} whole, from ${from}`
+  if (first !== null && last !== null)
+    return `${whole} whole, cut ${mmText(first)} left and right, from ${from}`
+  return `${whole} whole, one cut ${mmText(first ?? last ?? 0)}`
+}
+
+function upText(up: SetOut, on: TileField["on"]): string {
+  const { whole, first, last, count } = up
+  if (on === "floor") return acrossText(up).replace("left and right", "at both ends")
+  if (count === 1) return first === null ? "1 whole row" : `1 row cut to ${mmText(first)}`
+  if (first === null && last === null) return `${whole} whole rows`
+  if (first !== null && last !== null) return `${whole} whole rows, cut ${mmText(first)} at foot and top`
+  return first !== null
+    ? `${whole} whole rows from the top, cut ${mmText(first)} at the foot`
+    : `${whole} whole rows from the foot, cut ${mmText(last ?? 0)} at the top`
+}
+
+/** Each tiled wall with its rows and columns drawn, true to scale. */
+function drawings(task: Task<TilingInputs>, fields: TileField[]): Block[] {
+  return fields.flatMap((field): Block[] => {
+    const wall = task.room.walls.find((each) => each.number === field.wall)
+    if (!wall) return []
+    const base = wallDrawing({ room: task.room, wall, floor: finishedFloor(task), marks: [] })
+    const drawing = { ...base, shapes: [...tileLines(task, field), ...base.shapes] }
+    return [
+      {
+        kind: "drawing",
+        drawing,
+        caption: `${field.name} from inside: rows and columns as set out`,
+        maxHeight: 75,
+      },
+    ]
+  })
+}
+
+function tileLines(task: Task<TilingInputs>, field: TileField): Shape[] {
+  const joint = jointOf(task)
+  const edge = task.job.rules.value("tile-edge-joint")
+  const left = field.left + edge
+  const foot = field.foot + edge
+  const right = field.left + field.width
+  const top = field.foot + field.height
+  const stroke = { width: 0.18 } as const
+  const columns = edges(field.across, field.tile.width, joint).map(
+    (x): Shape => ({
+      kind: "line",
+      from: { x: left + x, y: field.foot },
+      to: { x: left + x, y: top },
+      stroke,
+    }),
+  )
+  const rows = edges(field.up, field.tile.height, joint).map(
+    (y): Shape => ({
+      kind: "line",
+      from: { x: field.left, y: foot + y },
+      to: { x: right, y: foot + y },
+      stroke,
+    }),
+  )
+  const box: Shape = {
+    kind: "box",
+    at: { x: field.left, y: field.foot },
+    width: field.width,
+    height: field.height,
+    stroke: { width: 0.35 },
+    fill: "none",
+  }
+  return [...columns, ...rows, box]
+}
+
+/** Middles of the joints between tiles, mm from the beginning. */
+function edges({ whole, first, count }: SetOut, tile: number, joint: number): number[] {
+  const start = first === null ? tile : first
+  const inner = count - 1
+  return Array.from(
+    { length: Math.max(0, Math.min(inner, whole + 1)) },
+    (_, index) => start + index * (tile + joint) + joint / 2,
+  )
+}
+
+function levelTable(met: Meeting[]): Block {
+  return {
+    kind: "table",
+    caption: "Levels at doorways",
+    columns: [
+      { label: "Doorway", width: 1.2 },
+      { label: "Meets", width: 2 },
+      { label: "Tile over deck", as: "figure", width: 1.4 },
+      { label: "Other over deck", as: "figure", width: 1.4 },
+      { label: "What to do", width: 4 },
+    ],
+    rows: met.map((each) => ({
+      cells: [
+        each.door,
+        `${each.room}, ${each.finish}`,
+        mmText(each.tile),
+        mmText(each.other),
+        thresholdText(each),
+      ],
+    })),
+  }
+}
+
+/** What the threshold must do where two floors meet. */
+export function thresholdText({ step, finish }: Pick<Meeting, "step" | "finish">): string {
+  const by = Math.abs(Math.round(step))
+  if (by === 0) return "Level: a flat strip under the leaf."
+  const higher = step > 0 ? finish : "tile"
+  return `${by} mm step: the ${higher} is higher. A strip that falls ${by} mm, under the closed leaf; the ${finish} keeps its gap.`
+}
+
+function carryTable(work: Work): Block {
+  return {
+    kind: "table",
+    caption: "Carry up to this room",
+    columns: [
+      { label: "What", width: 4 },
+      { label: "Net", as: "figure", width: 1.3 },
+      { label: "Carry up", as: "figure", width: 1.3 },
+      { label: "Here", as: "tick", width: 0.8 },
+    ],
+    rows: work.quantities.map(({ what, net, gross, unit }) => ({
+      cells: [what, `${fixed(net, 2)} ${unitText(unit)}`, `${fixed(gross, 2)} ${unitText(unit)}`, ""],
+    })),
+  }
+}
+
+function unitText(unit: string): string {
+  return unit === "m2" ? "m²" : unit
+}
+
+function checks(task: Task<TilingInputs>): { text: string; write?: string }[] {
+  const wet = dryingHours("grout-wet", task.job.climate, task.job.rules)
+  const full =
+    wet === "do not"
+      ? "do not grout in the planned air"
+      : `${fixed(Math.ceil(wet / 24), 0)} days at the planned air`
+  return [
+    { text: "Dry row laid out and agreed before mixing" },
+    { text: "Adhesive spread from", write: "date, hour" },
+    { text: "Grouted", write: "date, hour" },
+    { text: "First foot and fixings not before", write: "date, hour" },
+    { text: `First shower not before (${full})`, write: "date" },
+    { text: "Falls to the waste, no hollow tile by knocking" },
+  ]
+}
