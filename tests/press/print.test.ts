@@ -80,7 +80,9 @@ describe("printPdf", () => {
       const lacks = htmlFile(folder, '<h1>Plan</h1><img src="gone.png" alt="">')
       await expect(printPdf(press, lacks, { contentWidth })).rejects.toThrow(/gone\.png/)
       const asks = htmlFile(folder, '<h1>Plan</h1><img src="https://jobs.example.co.uk/a.png" alt="">')
-      await expect(printPdf(press, asks, { contentWidth })).rejects.toThrow(Fault)
+      const asking = printPdf(press, asks, { contentWidth })
+      await expect(asking).rejects.toThrow(Fault)
+      await expect(asking).rejects.toThrow(/jobs\.example\.co\.uk/)
     })
   })
 

@@ -1,4 +1,4 @@
-import { PDFDocument, PDFHeader } from "pdf-lib"
+import { ParseSpeeds, PDFDocument, PDFHeader } from "pdf-lib"
 
 import { markArtifacts } from "./artifacts.ts"
 import type { Attachment } from "./attachments.ts"
@@ -26,7 +26,7 @@ export interface FinishOptions extends Description {
  * @throws Fault where the print is not as a browser writes it, so that nothing is mended by guess
  */
 export async function finishPdf(raw: Uint8Array, options: FinishOptions): Promise<Uint8Array> {
-  const pdf = await PDFDocument.load(raw, { updateMetadata: false })
+  const pdf = await PDFDocument.load(raw, { updateMetadata: false, parseSpeed: ParseSpeeds.Fastest })
   markArtifacts(pdf)
   mendStructure(pdf)
   describeLinks(pdf)
@@ -38,5 +38,10 @@ export async function finishPdf(raw: Uint8Array, options: FinishOptions): Promis
   setFileIdentifier(pdf, options.documentKey)
   renumberObjects(pdf)
   pdf.context.header = PDFHeader.forVersion(1, 7)
-  return pdf.save({ useObjectStreams: true, addDefaultPage: false, updateFieldAppearances: false })
+  return pdf.save({
+    useObjectStreams: true,
+    addDefaultPage: false,
+    updateFieldAppearances: false,
+    objectsPerTick: Number.POSITIVE_INFINITY,
+  })
 }
