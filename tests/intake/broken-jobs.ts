@@ -48,15 +48,33 @@ const good = new URL("../broken/good", import.meta.url).pathname
 
 /** A copy of the sound jobs folder with mutations done to it, handed to `use` and removed afterwards. */
 export function withBroken<T>(mutations: readonly Mutation[], use: (jobsDir: string) => T): T {
-  const root = mkdtempSync(join(tmpdir(), "jobs-"))
-  const jobsDir = join(root, "jobs")
+  const { root, jobsDir } = broken(mutations)
   try {
-    cpSync(good, jobsDir, { recursive: true })
-    for (const mutation of mutations) mutate(jobsDir, mutation)
     return use(jobsDir)
   } finally {
     rmSync(root, { recursive: true, force: true })
   }
+}
+
+/** As `withBroken`, for what takes its time. */
+export async function withBrokenAsync<T>(
+  mutations: readonly Mutation[],
+  use: (jobsDir: string) => Promise<T>,
+): Promise<T> {
+  const { root, jobsDir } = broken(mutations)
+  try {
+    return await use(jobsDir)
+  } finally {
+    rmSync(root, { recursive: true, force: true })
+  }
+}
+
+function broken(mutations: readonly Mutation[]): { root: string; jobsDir: string } {
+  const root = mkdtempSync(join(tmpdir(), "jobs-"))
+  const jobsDir = join(root, "jobs")
+  cpSync(good, jobsDir, { recursive: true })
+  for (const mutation of mutations) mutate(jobsDir, mutation)
+  return { root, jobsDir }
 }
 
 /** What intake reads of the sound jobs folder with mutations done to it. */
