@@ -1,7 +1,7 @@
 import type { CuttingModel } from "../cutting-model.ts"
 import type { Effort } from "./effort.ts"
-import type { Knapsack } from "./knapsack.ts"
 import type { Master, MasterSolution } from "./master.ts"
+import type { Pricing } from "./pricing.ts"
 
 /** Prices in whole numbers, and the bound that they prove: no plan costs less, whatever rounding the linear program did. */
 export interface ProvedPrices {
@@ -35,7 +35,7 @@ export interface Asked {
 export function generateColumns(
   master: Master,
   model: CuttingModel,
-  knapsack: Knapsack,
+  pricing: Pricing,
   asked: Asked,
   effort: Effort,
 ): Generated {
@@ -44,13 +44,17 @@ export function generateColumns(
   for (let round = 1; ; round++) {
     const solution = master.solve(effort)
     const prices = fallingWholePrices(solution.prices, scale)
-    effort.spend(knapsack.solve(prices, asked.demand))
-    const proved = provedPrices(model, knapsack, prices, scale, asked)
-    if (best === undefined || proved.bound > best.bound) best = proved
-    if (best.bound > asked.enough || round >= asked.rounds || effort.exhausted)
-      return { solution, proved: best }
-    if (addColumns(master, model, knapsack, { ...solution, prices }, scale, asked, effort) === 0)
-      return { solution, proved: best }
+    const priced = { ...solution, prices }
+    pricing.quick(prices, asked.demand)
+    if (!pricing.exact && !anySaving(model, pricing, priced, scale, asked))
+      pricing.solve(prices, asked.demand)
+    if (pricing.exact) {
+      const proved = provedPrices(model, pricing, prices, scale, asked)
+      if (best === undefined || proved.bound > best.bound) best = proved
+    }
+    const over = (best?.bound ?? 0) > asked.enough || round >= asked.rounds || effort.exhausted
+    if (over || addColumns(master, model, pricing, priced, scale, asked) === 0)
+      return { solution, proved: best ?? nothingProved(model, scale) }
   }
 }
 
@@ -72,6 +76,8 @@ const ROUNDING = 1e-7
 const SCALE_BITS = 30
 /** Whole numbers up to this many bits are exact. */
 const EXACT_BITS = 52
+/** A search for a filling may miss a part in 10^12 of its value. */
+const SLACK = 1 + 4e-12
 /** Patterns taken in one round after the first. */
 const COMPANIONS = 8
 /** A column must save more than this share of a unit of cost. */
@@ -91,7 +97,7 @@ function fallingWholePrices(prices: Float64Array, scale: number): Float64Array {
  */
 function provedPrices(
   model: CuttingModel,
-  knapsack: Knapsack,
+  pricing: Pricing,
   prices: Float64Array,
   scale: number,
   asked: Asked,
@@ -99,13 +105,13 @@ function provedPrices(
   let shrink = 1
   model.stocks.forEach((stock, index) => {
     if (asked.limits[index] === Number.POSITIVE_INFINITY) {
-      shrink = Math.max(shrink, knapsack.value(stock.capacity) / (stock.cost * scale))
+      shrink = Math.max(shrink, (pricing.value(index) * SLACK) / (stock.cost * scale))
     }
   })
   if (!Number.isFinite(shrink))
     return { bound: 0, prices: prices.map(() => 0), scale, charges: model.stocks.map(() => 0) }
   const charges = model.stocks.map((stock, index) => {
-    const over = knapsack.value(stock.capacity) / shrink - stock.cost * scale
+    const over = (pricing.value(index) * SLACK) / shrink - stock.cost * scale
     return asked.limits[index] === Number.POSITIVE_INFINITY ? 0 : Math.max(0, over)
   })
   const wanted = asked.demand.reduce((sum, count, type) => sum + count * (prices[type] as number), 0)
@@ -121,34 +127,61 @@ function provedPrices(
   }
 }
 
+function nothingProved(model: CuttingModel, scale: number): ProvedPrices {
+  return {
+    bound: 0,
+    prices: new Float64Array(model.widths.length),
+    scale,
+    charges: model.stocks.map(() => 0),
+  }
+}
+
+type Priced = Pick<MasterSolution, "prices" | "stockPrices">
+
+/** What the filling of each stock saves against its cost, in units of cost. */
+function savings(
+  model: CuttingModel,
+  pricing: Pricing,
+  priced: Priced,
+  scale: number,
+  asked: Asked,
+): number[] {
+  return model.stocks.map(({ cost }, stock) =>
+    (asked.limits[stock] as number) > 0
+      ? pricing.value(stock) / scale - cost + (priced.stockPrices[stock] as number)
+      : 0,
+  )
+}
+
+function anySaving(
+  model: CuttingModel,
+  pricing: Pricing,
+  priced: Priced,
+  scale: number,
+  asked: Asked,
+): boolean {
+  return savings(model, pricing, priced, scale, asked).some((saving) => saving > LEAST_SAVING)
+}
+
 function addColumns(
   master: Master,
   model: CuttingModel,
-  knapsack: Knapsack,
-  priced: Pick<MasterSolution, "prices" | "stockPrices">,
+  pricing: Pricing,
+  priced: Priced,
   scale: number,
   asked: Asked,
-  effort: Effort,
 ): number {
-  const saving = (stock: number) => {
-    const { capacity, cost } = model.stocks[stock] as { capacity: number; cost: number }
-    return (asked.limits[stock] as number) > 0
-      ? knapsack.value(capacity) / scale - cost + (priced.stockPrices[stock] as number)
-      : 0
-  }
   const left = [...asked.demand]
   let added = 0
   for (let turn = 0; turn <= COMPANIONS; turn++) {
-    if (turn > 0) effort.spend(knapsack.solve(priced.prices, left))
-    const savings = model.stocks.map((_, stock) => saving(stock))
-    const worth = savings.flatMap((value, stock) => (value > LEAST_SAVING ? [stock] : []))
+    if (turn > 0) pricing.quick(priced.prices, left)
+    const saved = savings(model, pricing, priced, scale, asked)
+    const worth = saved.flatMap((value, stock) => (value > LEAST_SAVING ? [stock] : []))
     if (worth.length === 0) break
-    const best = worth.reduce((a, b) => ((savings[b] as number) > (savings[a] as number) ? b : a))
-    for (const stock of turn === 0 ? worth : [best]) {
-      const counts = knapsack.counts(model.stocks[stock]?.capacity ?? 0)
-      if (master.add({ stock, counts })) added++
-    }
-    knapsack.counts(model.stocks[best]?.capacity ?? 0).forEach((count, type) => {
+    const best = worth.reduce((a, b) => ((saved[b] as number) > (saved[a] as number) ? b : a))
+    for (const stock of turn === 0 ? worth : [best])
+      if (master.add({ stock, counts: pricing.counts(stock) })) added++
+    pricing.counts(best).forEach((count, type) => {
       left[type] = (left[type] as number) - count
     })
   }

@@ -1,8 +1,8 @@
 import type { CuttingModel, Pattern } from "../cutting-model.ts"
 import { generateColumns } from "./column-generation.ts"
 import type { Effort } from "./effort.ts"
-import type { Knapsack } from "./knapsack.ts"
 import type { Master, MasterSolution } from "./master.ts"
+import type { Pricing } from "./pricing.ts"
 import type { Remaining } from "./sequential-values.ts"
 
 /** What a dive asks of the caller: how to finish a rest, and when a plan is good enough. */
@@ -22,7 +22,7 @@ export interface Dive {
 export function divedPlan(
   master: Master,
   model: CuttingModel,
-  knapsack: Knapsack,
+  pricing: Pricing,
   { finish, target, random }: Dive,
   effort: Effort,
 ): Pattern[] | undefined {
@@ -40,7 +40,7 @@ export function divedPlan(
   while (demand.some((count) => count > 0) && least > target && !effort.exhausted) {
     master.ask(demand, limits)
     const asked = { demand, limits, enough: Number.POSITIVE_INFINITY, rounds: ROUNDS_PER_DEPTH }
-    const { solution } = generateColumns(master, model, knapsack, asked, effort)
+    const { solution } = generateColumns(master, model, pricing, asked, effort)
     if (takeWhole(master, solution, demand, limits, taken) === 0)
       takeOne(master, solution, { demand, limits }, taken, random)
     const rest = finish({ demand, limits }, solution.prices)

@@ -17,6 +17,11 @@ export class Knapsack {
     this.#taken = new Uint8Array(0)
   }
 
+  /** Cells that the table would have for these values and pieces. */
+  cells(values: ArrayLike<number>, available: ArrayLike<number>): number {
+    return this.#binaryParts(values, available).length * (this.#capacity + 1)
+  }
+
   /** Fills the table for the values of the types and the pieces available of each; returns the steps done. */
   solve(values: ArrayLike<number>, available: ArrayLike<number>): number {
     this.#parts = this.#binaryParts(values, available)

@@ -6,10 +6,11 @@ import type { ProvedPrices } from "./column-generation.ts"
 import { generateColumns, wholeBound } from "./column-generation.ts"
 import { divedPlan } from "./diving.ts"
 import type { Effort } from "./effort.ts"
-import { Knapsack } from "./knapsack.ts"
 import { Master } from "./master.ts"
+import { branchedPlan } from "./pattern-branching.ts"
 import { worthwhilePatterns } from "./pattern-enumeration.ts"
 import { patternProgram } from "./pattern-program.ts"
+import { Pricing } from "./pricing.ts"
 import { seeded } from "./seeded.ts"
 import type { Remaining } from "./sequential-values.ts"
 import { sequentialPlan } from "./sequential-values.ts"
@@ -46,7 +47,7 @@ const PATTERNS_AT_MOST = 60_000
 class Search {
   readonly #model: CuttingModel
   readonly #effort: Effort
-  readonly #knapsack: Knapsack
+  readonly #pricing: Pricing
   readonly #random = seeded(1)
   readonly #totals: PossibleTotals
   plan: Pattern[]
@@ -57,7 +58,7 @@ class Search {
   constructor(model: CuttingModel, first: Pattern[], effort: Effort) {
     this.#model = model
     this.#effort = effort
-    this.#knapsack = new Knapsack(model.widths, Math.max(0, ...model.stocks.map((stock) => stock.capacity)))
+    this.#pricing = new Pricing(model, effort)
     this.plan = first
     this.cost = patternCost(model, first)
     this.#totals = possibleTotals(model, this.cost)
@@ -77,13 +78,14 @@ class Search {
       const prices = this.#generate(master)
       if (this.#met) return
       this.#fill(this.#whole, prices, PRICED_ROUNDS)
+      if (await this.#list(FEW_PATTERNS, FEW_NODES)) return
       for (let dive = 0; dive < DIVES && !this.#met && !this.#effort.exhausted; dive++) {
         this.#dive(master, dive)
-        if (dive === 0 && !this.#met) await this.#list(FEW_PATTERNS)
+        if (this.#met || (await this.#list(FEW_PATTERNS << (2 * dive), FEW_NODES << dive))) return
       }
-      if (this.#met) return
       await this.#restricted(master)
-      while (!this.#met && !this.#effort.exhausted) if (!(await this.#list(PATTERNS_AT_MOST))) break
+      while (!this.#met && !this.#effort.exhausted)
+        if (!(await this.#list(PATTERNS_AT_MOST, Number.POSITIVE_INFINITY))) break
     } finally {
       master.close()
     }
@@ -111,7 +113,7 @@ class Search {
 
   #fill(left: Remaining, worth: ArrayLike<number>, rounds: number): void {
     const asked = { worth, rounds, target: this.bound, random: this.#random }
-    this.#offer(sequentialPlan(this.#model, this.#knapsack, left, asked, this.#effort))
+    this.#offer(sequentialPlan(this.#model, this.#pricing, left, asked, this.#effort))
   }
 
   #begin(master: Master): void {
@@ -129,7 +131,7 @@ class Search {
 
   #generate(master: Master): Float64Array {
     const asked = { ...this.#whole, enough: this.cost - 1, rounds: Number.POSITIVE_INFINITY }
-    const { solution, proved } = generateColumns(master, this.#model, this.#knapsack, asked, this.#effort)
+    const { solution, proved } = generateColumns(master, this.#model, this.#pricing, asked, this.#effort)
     this.#proved = proved
     this.#raise(proved.bound)
     return solution.prices
@@ -138,11 +140,11 @@ class Search {
   #dive(master: Master, turn: number): void {
     const finish = (left: Remaining, prices: Float64Array) => {
       const asked = { worth: prices, rounds: DIVE_ROUNDS, target: 0, random: this.#random }
-      return sequentialPlan(this.#model, this.#knapsack, left, asked, this.#effort)
+      return sequentialPlan(this.#model, this.#pricing, left, asked, this.#effort)
     }
     const random = turn === 0 ? () => 0 : this.#random
     this.#offer(
-      divedPlan(master, this.#model, this.#knapsack, { finish, target: this.bound, random }, this.#effort),
+      divedPlan(master, this.#model, this.#pricing, { finish, target: this.bound, random }, this.#effort),
     )
   }
 
@@ -153,7 +155,7 @@ class Search {
   }
 
   /** Lists every pattern that a cheaper plan could need and searches them; false if they are too many or the search was cut short. */
-  async #list(most: number): Promise<boolean> {
+  async #list(most: number, nodes: number): Promise<boolean> {
     const atMost = this.#totals.before(this.cost)
     if (this.#proved === undefined) return false
     const columns = worthwhilePatterns(
@@ -164,12 +166,8 @@ class Search {
       this.#effort,
     )
     if (columns === undefined) return false
-    const { plan, complete } = await patternProgram(
-      this.#model,
-      columns,
-      { atMost, target: this.bound },
-      this.#effort,
-    )
+    const asked = { atMost, target: this.bound, totals: this.#totals, nodes }
+    const { plan, complete } = await branchedPlan(this.#model, columns, asked, this.#effort)
     this.#offer(plan)
     if (complete) this.bound = this.cost
     return complete
@@ -178,5 +176,7 @@ class Search {
 
 /** Patterns so few that listing them comes before more diving. */
 const FEW_PATTERNS = 3_000
+/** Nodes of the first search over so few. */
+const FEW_NODES = 300
 /** Branch-and-bound nodes spent on the columns of the linear program alone. */
 const RESTRICTED_NODES = 200

@@ -1,6 +1,6 @@
 import type { CuttingModel, Pattern } from "../cutting-model.ts"
 import type { Effort } from "./effort.ts"
-import type { Knapsack } from "./knapsack.ts"
+import type { Pricing } from "./pricing.ts"
 
 /** What is still to be cut, and from how many of each stock. */
 export interface Remaining {
@@ -25,7 +25,7 @@ export interface SequentialRounds {
  */
 export function sequentialPlan(
   model: CuttingModel,
-  knapsack: Knapsack,
+  pricing: Pricing,
   left: Remaining,
   { worth, rounds, target, random }: SequentialRounds,
   effort: Effort,
@@ -37,7 +37,7 @@ export function sequentialPlan(
   let best: Pattern[] | undefined
   let least = Number.POSITIVE_INFINITY
   for (let round = 0; round < rounds && least > target && !effort.exhausted; round++) {
-    const plan = onePlan(model, knapsack, left, values, effort)
+    const plan = onePlan(model, pricing, left, values)
     if (plan === undefined) return best
     const cost = plan.reduce((sum, { stock, times }) => sum + times * (model.stocks[stock]?.cost ?? 0), 0)
     if (cost < least) {
@@ -49,7 +49,7 @@ export function sequentialPlan(
   return best
 }
 
-/** Whole-number value of one unit of worth, for the exact knapsack. */
+/** Whole-number value of one unit of worth, for exact tables. */
 const VALUE_SCALE = 2 ** 30
 /** Keeps every piece worth something. */
 const LEAST_WORTH = 1e-9
@@ -58,20 +58,19 @@ const STEEPEST = 0.06
 
 function onePlan(
   model: CuttingModel,
-  knapsack: Knapsack,
+  pricing: Pricing,
   left: Remaining,
   values: readonly number[],
-  effort: Effort,
 ): Pattern[] | undefined {
   const demand = [...left.demand]
   const limits = [...left.limits]
   const whole = wholeValues(values)
   const plan: Pattern[] = []
   while (demand.some((count) => count > 0)) {
-    effort.spend(knapsack.solve(whole, demand))
-    const stock = stockFor(model, knapsack, demand, limits)
+    pricing.quick(whole, demand)
+    const stock = stockFor(model, pricing, demand, limits)
     if (stock < 0) return undefined
-    const counts = knapsack.counts(model.stocks[stock]?.capacity ?? 0)
+    const counts = [...pricing.counts(stock)]
     let times = limits[stock] as number
     counts.forEach((count, type) => {
       if (count > 0) times = Math.min(times, Math.floor((demand[type] as number) / count))
@@ -88,7 +87,7 @@ function onePlan(
 /** The cheapest stock that takes all that is left; else the one that gives most value for its cost; stock that costs nothing first. */
 function stockFor(
   model: CuttingModel,
-  knapsack: Knapsack,
+  pricing: Pricing,
   demand: readonly number[],
   limits: readonly number[],
 ): number {
@@ -97,7 +96,7 @@ function stockFor(
   let rate = 0
   let closing = -1
   model.stocks.forEach(({ capacity, cost }, stock) => {
-    const value = knapsack.value(capacity)
+    const value = pricing.value(stock)
     if ((limits[stock] as number) <= 0 || value <= 0) return
     if (capacity >= wanted && (closing < 0 || cost < (model.stocks[closing]?.cost ?? 0))) closing = stock
     const given = cost === 0 ? Number.POSITIVE_INFINITY : value / cost

@@ -1,0 +1,81 @@
+import type { CuttingModel } from "../cutting-model.ts"
+import { bestFilling } from "./bar-filling.ts"
+import type { Effort } from "./effort.ts"
+import { Knapsack } from "./knapsack.ts"
+
+/** The best filling of each stock for given values: by table where the table is small, else by search, and by table if that stalls. */
+export class Pricing {
+  readonly #model: CuttingModel
+  readonly #effort: Effort
+  readonly #knapsack: Knapsack
+  readonly #values: number[]
+  readonly #counts: number[][]
+  #byTable = false
+  #exact = false
+
+  /** @param effort pays for every filling asked */
+  constructor(model: CuttingModel, effort: Effort) {
+    this.#model = model
+    this.#effort = effort
+    this.#knapsack = new Knapsack(model.widths, Math.max(0, ...model.stocks.map((stock) => stock.capacity)))
+    this.#values = model.stocks.map(() => 0)
+    this.#counts = model.stocks.map(() => [])
+  }
+
+  /** Finds fillings that nothing beats. Values are whole numbers, so that tables are exact. */
+  solve(values: ArrayLike<number>, available: ArrayLike<number>): void {
+    this.quick(values, available)
+    if (!this.#exact) this.#table(values, available)
+  }
+
+  /** Finds good fillings; `exact` says whether they are the best. */
+  quick(values: ArrayLike<number>, available: ArrayLike<number>): void {
+    const cells = this.#knapsack.cells(values, available)
+    if (cells <= SMALL_TABLE) {
+      this.#table(values, available)
+      return
+    }
+    this.#byTable = false
+    this.#exact = true
+    const steps = Math.ceil(cells / (CELLS_PER_STEP * this.#model.stocks.length))
+    this.#model.stocks.forEach(({ capacity }, stock) => {
+      const found = bestFilling(this.#model.widths, { values, available, capacity, steps })
+      this.#effort.spend(found.steps * CELLS_PER_STEP + STEPS_TO_RANK * this.#model.widths.length)
+      this.#values[stock] = found.value
+      this.#counts[stock] = found.counts
+      this.#exact &&= found.exact
+    })
+  }
+
+  /** True if no filling of any stock is worth more, but for a part in 10^12. */
+  get exact(): boolean {
+    return this.#exact
+  }
+
+  /** Value of the filling of a stock. */
+  value(stock: number): number {
+    return this.#values[stock] as number
+  }
+
+  /** Pieces of each type in the filling of a stock. */
+  counts(stock: number): number[] {
+    if (this.#byTable) return this.#knapsack.counts(this.#model.stocks[stock]?.capacity ?? 0)
+    return this.#counts[stock] as number[]
+  }
+
+  #table(values: ArrayLike<number>, available: ArrayLike<number>): void {
+    this.#effort.spend(this.#knapsack.solve(values, available))
+    this.#byTable = true
+    this.#exact = true
+    this.#model.stocks.forEach(({ capacity }, stock) => {
+      this.#values[stock] = this.#knapsack.value(capacity)
+    })
+  }
+}
+
+/** Cells of a table that are filled sooner than a search is set up. */
+const SMALL_TABLE = 20_000
+/** Cells of a table that take as long as one step of the search. */
+const CELLS_PER_STEP = 4
+/** Steps counted for ranking one type before a search. */
+const STEPS_TO_RANK = 100
