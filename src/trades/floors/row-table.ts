@@ -1,12 +1,14 @@
 import type { Block, Row } from "../../kernels/paper.ts"
-import { type Mm, mmText, roundHalfUp } from "../../kernels/units.ts"
+import { type Mm, mmText } from "../../kernels/units.ts"
 import { lengthOf } from "./layout/boards.ts"
 import type { Notch } from "./layout/pieces.ts"
 import type { FloorPlan } from "./plan-floor.ts"
-import type { FloorLayout, LaidPiece, LaidRow, LaidRun } from "./rows.ts"
+import type { FloorLayout, LaidPiece, LaidRun } from "./rows.ts"
 
 /** Ends leaning less than this over a row are cut square, mm. */
 const squareWithin: Mm = 2
+/** Offcuts not used later are kept from this length up, mm. */
+const worthKeeping: Mm = 300
 /** Rips that differ by less from one end to the other are parallel, mm. */
 const parallelWithin: Mm = 1
 
@@ -28,20 +30,22 @@ export function rowTable({ layout }: FloorPlan): Block {
       { label: "Cut out, ends", width: 2.6 },
       { label: "Laid", as: "tick", width: 0.6 },
     ],
-    rows: layout.rows.flatMap((row) => row.runs.map((run) => rowCells(layout, row, run))),
+    rows: layout.rows.flatMap((row) => row.runs.map((run) => rowCells(layout, run))),
     note: "Lengths at the longer edge, mm. L: left factory end kept, only ends a row. R: right factory end kept, only begins a row. M: two cut ends, only from wall to wall. Measure the gap again before each cut at a wall: the wall is right, not the sheet.",
   }
 }
 
 /** Offcuts left at the end, longest first. */
 export function leftOver(layout: FloorLayout): string {
-  const left = [...layout.offcuts].sort((a, b) => lengthOf(b) - lengthOf(a))
+  const left = layout.offcuts
+    .filter((offcut) => lengthOf(offcut) >= worthKeeping)
+    .sort((a, b) => lengthOf(b) - lengthOf(a))
   return left.length === 0
     ? "none"
     : left.map((offcut) => `${offcut.mark} ${mmText(lengthOf(offcut))}`).join(", ")
 }
 
-function rowCells(layout: FloorLayout, row: LaidRow, run: LaidRun): Row {
+function rowCells(layout: FloorLayout, run: LaidRun): Row {
   const single = run.pieces.length === 1 ? run.pieces[0]! : undefined
   const start = single ?? run.pieces[0]!
   const finish = single ? undefined : run.pieces.at(-1)!
@@ -57,7 +61,7 @@ function rowCells(layout: FloorLayout, row: LaidRow, run: LaidRun): Row {
       finish ? lengthText(finish) : "wall to wall",
       finish ? sourceText(layout, finish) : "",
       keptText(layout, run),
-      [...endTexts(run), ...notchTexts(row, run)].join("; "),
+      [...endTexts(run), ...notchTexts(layout, run)].join("; "),
       "",
     ],
   }
@@ -102,19 +106,21 @@ function endTexts(run: LaidRun): string[] {
   return [...text("left"), ...text("right")]
 }
 
-function notchTexts(row: LaidRow, run: LaidRun): string[] {
-  return run.pieces.flatMap((piece) =>
-    piece.notches.map((notch) => `${piece.role}: ${notchText(notch, row)}`),
-  )
+function notchTexts(layout: FloorLayout, run: LaidRun): string[] {
+  const rip = Math.max(run.widths.left, run.widths.right)
+  return run.pieces.flatMap((piece) => {
+    if (piece.notches.length === 0) return []
+    const wider = piece.across > rip + squareWithin ? ` ripped ${widthText(layout, piece.across)}` : ""
+    return [`${piece.role}${wider}: ${piece.notches.map((notch) => notchText(notch, piece)).join(", ")}`]
+  })
 }
 
-function notchText(notch: Notch, row: LaidRow): string {
-  const width = row.top - row.bottom
-  const near = roundHalfUp(notch.low, 0) <= 0
-  const far = roundHalfUp(notch.high, 0) >= roundHalfUp(width, 0)
+function notchText(notch: Notch, piece: LaidPiece): string {
   const deep = mmText(notch.high - notch.low)
-  const from = `from ${mmText(notch.from)} to ${mmText(notch.to)}`
-  if (near) return `${from}, ${deep} off the near edge`
-  if (far) return `${from}, ${deep} off the far edge`
+  const length = piece.right - piece.left
+  const isWhole = notch.from < parallelWithin && notch.to > length - parallelWithin
+  const from = isWhole ? "whole length" : `${mmText(notch.from)} to ${mmText(notch.to)}`
+  if (notch.low < parallelWithin) return `${from}, ${deep} off the near edge`
+  if (notch.high > piece.across - parallelWithin) return `${from}, ${deep} off the far edge`
   return `${from}, hole ${mmText(notch.low)} to ${mmText(notch.high)} from the near edge`
 }

@@ -7,7 +7,7 @@ import { lengthOf, type Offcut, type Stretch } from "./layout/boards.ts"
 import { type CutPiece, type EndLimits, type EndPlan, fillRuns, type Run } from "./layout/ends.ts"
 import { type Frame, frameOf, regionFromFrame, regionToFrame } from "./layout/frame.ts"
 import { type GridChoice, gridChoices } from "./layout/grid.ts"
-import { endLean, endWidths, type Notch, notchesOf, partBetween } from "./layout/pieces.ts"
+import { endLean, type Notch, notchesOf, partBetween, ripWidths } from "./layout/pieces.ts"
 
 /** A floor to be laid in rows. */
 export interface RowTask {
@@ -30,8 +30,8 @@ export interface LaidPiece extends Stretch {
   /** Ends in the frame, mm from the left end of the first row's wall; length at its longer edge. */
   left: Mm
   right: Mm
-  /** Width across the rows just inside its ends. */
-  widths: { left: Mm; right: Mm }
+  /** Greatest width across the rows: what it is ripped to before notching. */
+  across: Mm
   notches: Notch[]
   /** True shape on the plan. */
   shape: Region[]
@@ -76,12 +76,12 @@ export interface FloorLayout {
   stagger: Mm | null
   /** Shortest piece that begins or ends a jointed run; null where none is jointed. */
   shortestEnd: Mm | null
-  /** Narrowest width at an end of the first and of the last row's runs and wherever a rip ends. */
+  /** Narrowest width that a run is ripped to at an end. */
   narrowest: Mm
 }
 
 /** Settings of the rows that are laid out in full, best balanced first. */
-const settingsTried = 4
+const settingsTried = 3
 /** Their distance from one another, mm. */
 const settingsApart: Mm = 12
 /** States kept in the first, rough look at each setting. */
@@ -204,7 +204,7 @@ function laidRun(frame: Frame, run: RunShape, pieces: readonly CutPiece[]): Laid
     left: run.left,
     right: run.right,
     leans: { left: endLean(run.shape, "left"), right: endLean(run.shape, "right") },
-    widths: endWidths([run.shape]),
+    widths: ripWidths([run.shape], run.top - run.bottom),
     pieces: pieces.map((piece): LaidPiece => {
       const parts = partBetween(run.shape, piece.left, piece.right)
       return {
@@ -215,13 +215,18 @@ function laidRun(frame: Frame, run: RunShape, pieces: readonly CutPiece[]): Laid
         source: piece.source,
         left: piece.left,
         right: piece.right,
-        widths: endWidths(parts),
-        notches: notchesOf(parts, run),
+        across: acrossOf(parts),
+        notches: notchesOf(parts),
         shape: parts.map((part) => regionFromFrame(frame, part)),
         area: parts.reduce((sum, part) => sum + regionArea(part), 0),
       }
     }),
   }
+}
+
+function acrossOf(parts: readonly Region[]): Mm {
+  const box = boundsOf(parts.flatMap((part) => part.outline))
+  return box.top - box.bottom
 }
 
 function jointsOf(row: LaidRow): Mm[] {

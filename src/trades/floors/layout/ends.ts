@@ -40,10 +40,27 @@ export interface EndPlan {
   breach: Mm
 }
 
+/** A length taken from a fresh board or an offcut. */
+interface Taken extends Stretch {
+  source: string | null
+}
+
+/** How one run is filled, told shortly: many are tried for each that is kept. */
+interface Filling {
+  run: Run
+  start: Taken
+  startLength: Mm
+  /** Whole boards between, numbered from the first. */
+  wholes: number
+  firstWhole: number
+  /** None where one piece spans the run. */
+  finish: Taken | null
+}
+
 /** A partly laid floor. */
 interface State {
   before: State | null
-  pieces: CutPiece[]
+  filling: Filling | null
   offcuts: readonly Offcut[]
   boards: number
   cuts: number
@@ -58,9 +75,9 @@ interface State {
 }
 
 /** States kept after each run, unless said otherwise: more find better plans and take longer. */
-export const usualBreadth = 14
+export const usualBreadth = 8
 /** Lengths of fresh starters that are tried: the range between least end and whole board in so many steps. */
-const starterSteps = 14
+const starterSteps = 10
 /** Offcuts kept in hand: what nobody could keep in order on site is not planned with. */
 const mostOffcuts = 10
 /** Offcuts shorter than this are thrown away, mm. */
@@ -90,13 +107,13 @@ export function fillRuns(runs: readonly Run[], limits: EndLimits, breadth = usua
     states = bestOf(next, breadth)
   }
   const best = states.reduce((a, b) => (finalOrder(a, b) <= 0 ? a : b))
-  return planOf(best)
+  return planOf(best, limits.boardLength)
 }
 
 function emptyFloor(): State {
   return {
     before: null,
-    pieces: [],
+    filling: null,
     offcuts: [],
     boards: 0,
     cuts: 0,
@@ -128,31 +145,37 @@ function fillings(state: State, run: Run, limits: EndLimits): State[] {
   const found: State[] = []
   if (length <= limits.boardLength + same) found.push(...singles(state, run, limits))
   if (length >= 2 * limits.leastEnd || found.length === 0) {
-    for (const start of startLengths(state, length, limits)) {
-      const filled = jointed(state, run, start, limits)
-      if (filled) found.push(filled)
-    }
+    const starts = startLengths(state, length, limits)
+    const good = starts.filter((start) => keepsRules(start, state, run, limits))
+    for (const start of good.length > 0 ? good : starts) found.push(jointed(state, run, start, limits))
   }
   return found
+}
+
+/** True if a starter of this length leaves both ends long enough and every joint far enough from the last row's. */
+function keepsRules(start: Mm, state: State, run: Run, limits: EndLimits): boolean {
+  const { boardLength, leastEnd, stagger } = limits
+  if (start < leastEnd - same) return false
+  let at = run.left + start
+  for (; ; at += boardLength) {
+    for (const joint of state.last) if (Math.abs(joint - at) < stagger) return false
+    if (run.right - at <= boardLength + same) return run.right - at >= leastEnd - same
+  }
 }
 
 /** One piece from wall to wall: of the shortest offcut that does, or of a fresh board cut at either end. */
 function singles(state: State, run: Run, limits: EndLimits): State[] {
   const length = Math.min(run.right - run.left, limits.boardLength)
-  const stock = new Stock(state, run, limits)
-  const used = stock.shortest(length, () => true)
-  const stretch = used ? stock.cutFrom(used, length, "left") : stock.fresh(length, "left")
-  const piece: CutPiece = {
-    ...stretch,
-    left: run.left,
-    right: run.right,
-    role: "single",
-    source: used?.mark ?? null,
+  const filling = (start: Taken): Filling => {
+    return { run, start, startLength: run.right - run.left, wholes: 0, firstWhole: 0, finish: null }
   }
-  const states = [stock.laid([piece], [])]
-  if (!used && length < limits.boardLength - same) {
+  const stock = new Stock(state, run, limits)
+  const used = stock.shortest(length, null)
+  if (used) return [stock.laid(filling(stock.cutFrom(used, length, "left")), [])]
+  const states = [stock.laid(filling(stock.fresh(length, "left")), [])]
+  if (length < limits.boardLength - same) {
     const other = new Stock(state, run, limits)
-    states.push(other.laid([{ ...piece, ...other.fresh(length, "right") }], []))
+    states.push(other.laid(filling(other.fresh(length, "right")), []))
   }
   return states
 }
@@ -185,40 +208,18 @@ function complements(length: Mm, finish: Mm, boardLength: Mm): Mm[] {
   return start < same ? [] : [start]
 }
 
-function jointed(state: State, run: Run, start: Mm, limits: EndLimits): State | null {
-  const { boardLength } = limits
+function jointed(state: State, run: Run, startLength: Mm, limits: EndLimits): State {
+  const { boardLength, leastEnd } = limits
   const stock = new Stock(state, run, limits)
-  const pieces: CutPiece[] = []
-  const first = starter(stock, start, boardLength)
-  pieces.push({ ...first, left: run.left, right: run.left + start, role: "start" })
-  let at = run.left + start
-  while (run.right - at > boardLength + same) {
-    pieces.push({
-      ...stock.fresh(boardLength, "left"),
-      left: at,
-      right: at + boardLength,
-      role: "whole",
-      source: null,
-    })
-    at += boardLength
-  }
-  const finish = Math.min(run.right - at, boardLength)
-  pieces.push({ ...finisher(stock, finish, boardLength), left: at, right: run.right, role: "finish" })
-  const joints = pieces.slice(1).map((piece) => piece.left)
-  const shortBy = Math.max(0, limits.leastEnd - start) + Math.max(0, limits.leastEnd - finish)
-  return stock.laid(pieces, joints, shortBy)
-}
-
-function starter(stock: Stock, length: Mm, boardLength: Mm): Stretch & { source: string | null } {
-  const used = stock.shortest(length, (offcut) => serves(offcut, boardLength) === "starter")
-  if (used) return { ...stock.cutFrom(used, length, "right"), source: used.mark }
-  return { ...stock.fresh(length, "right"), source: null }
-}
-
-function finisher(stock: Stock, length: Mm, boardLength: Mm): Stretch & { source: string | null } {
-  const used = stock.shortest(length, (offcut) => serves(offcut, boardLength) === "finisher")
-  if (used) return { ...stock.cutFrom(used, length, "left"), source: used.mark }
-  return { ...stock.fresh(length, "left"), source: null }
+  const start = stock.take(startLength, "right")
+  const joints = [run.left + startLength]
+  while (run.right - joints.at(-1)! > boardLength + same) joints.push(joints.at(-1)! + boardLength)
+  const wholes = joints.length - 1
+  const firstWhole = stock.wholeBoards(wholes)
+  const finishLength = Math.min(run.right - joints.at(-1)!, boardLength)
+  const finish = stock.take(finishLength, "left")
+  const shortBy = Math.max(0, leastEnd - startLength) + Math.max(0, leastEnd - finishLength)
+  return stock.laid({ run, start, startLength, wholes, firstWhole, finish }, joints, shortBy)
 }
 
 /** Boards and offcuts in hand while one run is filled. */
@@ -238,49 +239,65 @@ class Stock {
     this.#boards = state.boards
   }
 
-  /** The shortest offcut that is long enough and passes. */
-  shortest(length: Mm, passes: (offcut: Offcut) => boolean): Offcut | undefined {
+  /** A starter (keeping its right factory end) or finisher (the left): of the shortest offcut that does, or of a fresh board. */
+  take(length: Mm, keep: "left" | "right"): Taken {
+    const used = this.shortest(length, keep === "right" ? "starter" : "finisher")
+    return used ? this.cutFrom(used, length, keep) : this.fresh(length, keep)
+  }
+
+  /** The shortest offcut that is long enough and serves (null: whatever it serves as). */
+  shortest(length: Mm, as: "starter" | "finisher" | null): Offcut | undefined {
     let best: Offcut | undefined
     for (const offcut of this.#offcuts) {
-      if (lengthOf(offcut) < length - same || !passes(offcut)) continue
+      if (lengthOf(offcut) < length - same) continue
+      if (as && serves(offcut, this.#limits.boardLength) !== as) continue
       if (!best || lengthOf(offcut) < lengthOf(best)) best = offcut
     }
     return best
   }
 
   /** A length cut from an offcut, keeping its left or right end. */
-  cutFrom(offcut: Offcut, length: Mm, keep: "left" | "right"): Stretch {
+  cutFrom(offcut: Offcut, length: Mm, keep: "left" | "right"): Taken {
     this.#offcuts = this.#offcuts.filter((other) => other !== offcut)
-    return this.#cut(offcut, length, keep)
+    return this.#cut(offcut, length, keep, offcut.mark)
   }
 
   /** A length cut from a fresh board, keeping its left or right factory end. */
-  fresh(length: Mm, keep: "left" | "right"): Stretch {
+  fresh(length: Mm, keep: "left" | "right"): Taken {
     this.#boards++
-    return this.#cut({ board: this.#boards, from: 0, to: this.#limits.boardLength }, length, keep)
+    return this.#cut({ board: this.#boards, from: 0, to: this.#limits.boardLength }, length, keep, null)
   }
 
-  #cut(stock: Stretch, length: Mm, keep: "left" | "right"): Stretch {
+  /** So many uncut boards; gives the number of the first. */
+  wholeBoards(count: number): number {
+    this.#boards += count
+    return this.#boards - count + 1
+  }
+
+  #cut(stock: Stretch, length: Mm, keep: "left" | "right", source: string | null): Taken {
     const { board, from, to } = stock
-    if (to - from - length <= same) return { board, from, to }
+    if (to - from - length <= same) return { board, from, to, source }
     this.#cuts++
     const { kerf } = this.#limits
-    const taken = keep === "left" ? { board, from, to: from + length } : { board, from: to - length, to }
-    const left = keep === "left" ? { from: taken.to + kerf, to } : { from, to: taken.from - kerf }
-    if (left.to - left.from >= shortestKept) this.#keep({ board, ...left })
-    return taken
+    if (keep === "left") {
+      this.#keep(board, from + length + kerf, to)
+      return { board, from, to: from + length, source }
+    }
+    this.#keep(board, from, to - length - kerf)
+    return { board, from: to - length, to, source }
   }
 
-  #keep(stretch: Stretch): void {
-    const role = serves(stretch, this.#limits.boardLength)
+  #keep(board: number, from: Mm, to: Mm): void {
+    if (to - from < shortestKept) return
+    const role = serves({ board, from, to }, this.#limits.boardLength)
     const letter = role === "starter" ? "R" : role === "finisher" ? "L" : "M"
     const mark = `${this.#run.name}${letter}`
-    const again = this.#offcuts.filter((offcut) => offcut.mark.startsWith(mark)).length
-    this.#offcuts.push({ ...stretch, mark: again === 0 ? mark : `${mark}${again + 1}` })
+    const again = letter === "M" && this.#offcuts.some((offcut) => offcut.mark === mark)
+    this.#offcuts.push({ board, from, to, mark: again ? `${mark}2` : mark })
   }
 
-  /** The floor with these pieces laid. */
-  laid(pieces: CutPiece[], joints: readonly Mm[], shortBy = 0): State {
+  /** The floor with a run filled so. */
+  laid(filling: Filling, joints: readonly Mm[], shortBy = 0): State {
     const state = this.#state
     const { stagger, boardLength, leastEnd } = this.#limits
     const near = nearest(joints, state.last)
@@ -295,12 +312,12 @@ class Stock {
     const score = this.#boards * boardLength - worth * offcutWorth + breach * breachWeight + looks
     return {
       before: state,
-      pieces,
+      filling,
       offcuts,
       boards: this.#boards,
       cuts: state.cuts + this.#cuts,
       row: state.row,
-      joints: [...state.joints, ...joints],
+      joints: state.joints.length > 0 ? [...state.joints, ...joints] : joints,
       last: state.last,
       secondLast: state.secondLast,
       breach,
@@ -355,8 +372,33 @@ function finalOrder(a: State, b: State): number {
   return a.breach - b.breach || a.boards - b.boards || a.cuts - b.cuts || a.looks - b.looks
 }
 
-function planOf(state: State): EndPlan {
+function planOf(state: State, boardLength: Mm): EndPlan {
   const pieces: CutPiece[][] = []
-  for (let at: State | null = state; at?.before; at = at.before) pieces.unshift(at.pieces)
+  for (let at: State | null = state; at; at = at.before)
+    if (at.filling) pieces.unshift(piecesOf(at.filling, boardLength))
   return { pieces, boards: state.boards, offcuts: [...state.offcuts], cuts: state.cuts, breach: state.breach }
+}
+
+function piecesOf(filling: Filling, boardLength: Mm): CutPiece[] {
+  const { run, start, startLength, wholes, firstWhole, finish } = filling
+  if (!finish) return [{ ...start, left: run.left, right: run.right, role: "single" }]
+  const first = run.left + startLength
+  const middle = Array.from(
+    { length: wholes },
+    (_, index): CutPiece => ({
+      board: firstWhole + index,
+      from: 0,
+      to: boardLength,
+      source: null,
+      left: first + index * boardLength,
+      right: first + (index + 1) * boardLength,
+      role: "whole",
+    }),
+  )
+  const last = middle.at(-1)?.right ?? first
+  return [
+    { ...start, left: run.left, right: first, role: "start" },
+    ...middle,
+    { ...finish, left: last, right: run.right, role: "finish" },
+  ]
 }

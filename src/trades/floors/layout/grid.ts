@@ -23,6 +23,8 @@ interface RowEdge {
 
 /** Edges that rise less than this over their length run with the rows. */
 const withRows = 0.15
+/** Edges shorter than this (the cheeks of a doorway) do not decide where rows lie, mm. */
+const minorEdge: Mm = 150
 /** Settings are tried this far apart, mm. */
 const step: Mm = 1
 /** A joint line nearer to an edge than this counts as lying on it, mm. */
@@ -78,6 +80,7 @@ function ringEdges(ring: Ring, isHole: boolean): RowEdge[] {
   const anticlockwise = signedArea(ring) > 0
   return edgesOf(ring).flatMap(({ from, to }) => {
     const run = to.x - from.x
+    if (distance(from, to) < minorEdge) return []
     if (Math.abs(to.y - from.y) > withRows * Math.abs(run)) return []
     const floorAbove = (run > 0 === anticlockwise) !== isHole
     return {
