@@ -10,7 +10,7 @@ import { coloursNotGrey } from "./inspect/colours.ts"
 import { fontsNotAllowed } from "./inspect/fonts.ts"
 import { openPdf } from "./inspect/open.ts"
 import { allowedFonts, contentWidth, htmlFile, trialBody, withTestPress } from "./inspect/press.ts"
-import { textItems, textOutside, textSizes } from "./inspect/text.ts"
+import { overlappingText, textItems, textOutside, textSizes } from "./inspect/text.ts"
 
 /** What most printers leave white along each edge, 5 mm, in points; common practice. */
 const unprintable = (5 / 25.4) * 72
@@ -39,6 +39,17 @@ describe("printPdf", () => {
       expect(await textOutside(open, unprintable)).toEqual([])
       const text = (await textItems(open)).map((item) => item.text).join("")
       expect(text).toContain("page 4 of 4")
+    })
+  })
+
+  it("keeps texts apart, and shows where a style lays one over the other", async () => {
+    await withTestPress(async (press, folder) => {
+      const sound = await printPdf(press, htmlFile(folder, trialBody), { contentWidth })
+      expect(await overlappingText(await openPdf(sound.pdf))).toEqual([])
+      const body = "<p>wall 1 3,940</p><p style='margin-top:-8mm'>door 762</p>"
+      const over = await printPdf(press, htmlFile(folder, body), { contentWidth })
+      const pairs = await overlappingText(await openPdf(over.pdf))
+      expect(pairs).toEqual([{ page: 1, texts: ["wall 1 3,940", "door 762"] }])
     })
   })
 

@@ -72,11 +72,12 @@ const fontSettings = "fonts.conf"
  * refuses the fonts that pages bring, so a bare machine needs these; and no font of the machine can slip in.
  */
 function fontSettingsFor(folder: string): string {
+  const inside = (name: string): string => join(folder, name).replace(/&/g, "&amp;").replace(/</g, "&lt;")
   return `<?xml version="1.0"?>
 <!DOCTYPE fontconfig SYSTEM "fonts.dtd">
 <fontconfig>
-  <dir>${join(folder, "fonts")}</dir>
-  <cachedir>${join(folder, "fonts-cache")}</cachedir>
+  <dir>${inside("fonts")}</dir>
+  <cachedir>${inside("fonts-cache")}</cachedir>
 </fontconfig>
 `
 }

@@ -8,6 +8,7 @@ import { beforeAll, describe, expect, it } from "vitest"
 
 import type { Attachment } from "../../../src/press/pdf/attachments.ts"
 import { finishPdf } from "../../../src/press/pdf/finish.ts"
+import type { Printed } from "../../../src/press/print.ts"
 import { printPdf } from "../../../src/press/print.ts"
 import { clauseFaults, clauses } from "../inspect/clauses.ts"
 import { annotationsOf, dictsIn, look, unpackedStream } from "../inspect/look.ts"
@@ -69,7 +70,7 @@ describe("the clauses", () => {
 })
 
 describe("the same bytes", () => {
-  it("come from prints of different browsers, folders, time zones and histories", async () => {
+  it("come from prints of different browser processes, tabs, folders, time zones and histories", async () => {
     const prints: string[] = []
     const zone = process.env.TZ
     for (const [index, tz] of ["UTC", "Pacific/Auckland"].entries()) {
@@ -79,11 +80,9 @@ describe("the same bytes", () => {
         mkdirSync(inside)
         if (index > 0) await printPdf(press, htmlFile(folder, "<h1>Another job first</h1>"), { contentWidth })
         const file = htmlFile(inside, trialBody)
-        for (const print of [
-          await printPdf(press, file, { contentWidth }),
-          await printPdf(press, file, { contentWidth }),
-        ]) {
-          prints.push(sha256(await finishPdf(print.pdf, options)))
+        const print = (): Promise<Printed> => printPdf(press, file, { contentWidth })
+        for (const { pdf } of [await print(), ...(await Promise.all([print(), print()]))]) {
+          prints.push(sha256(await finishPdf(pdf, options)))
         }
       })
     }
