@@ -13,9 +13,9 @@ import { swingFindings } from "./swing-findings.ts"
 
 /** Doors of one room: those that belong to it, hung; pieces, quantities, steps, cautions, findings. */
 export function doorsWork(task: Task<DoorsInputs>): Work {
-  const { job, room } = task
+  const { job } = task
   const rules = rulesRead(job.rules)
-  const doors = doorsOfHouse(job, rules).doors.filter((hung) => hung.home.id === room.id)
+  const doors = doorsOfRoom(task, rules)
   return {
     pieces: doors.flatMap((hung) => liningPieces(hung, job)),
     quantities: doors.flatMap((hung) => doorQuantities(hung, job, rules)),
@@ -30,13 +30,25 @@ export function doorsWork(task: Task<DoorsInputs>): Work {
   }
 }
 
+/** The doorways that belong to one room, worked out, in the order of house.yaml. */
+export function doorsOfRoom(
+  { job, room }: Pick<Task<DoorsInputs>, "job" | "room">,
+  rules: RulesRead,
+): HungDoor[] {
+  return doorsOfHouse(job, rules, (home) => home === room.id).doors
+}
+
 /** Every doorway of the house worked out, in the order of house.yaml, with the escape route. A doorway that joins no surveyed room is left out. */
-export function doorsOfHouse(job: JobFacts, rules: RulesRead): { doors: HungDoor[]; escape: Escape } {
+export function doorsOfHouse(
+  job: JobFacts,
+  rules: RulesRead,
+  isWanted: (home: string) => boolean = () => true,
+): { doors: HungDoor[]; escape: Escape } {
   const wayOut = escapeOf(job, rules)
   const doors = job.house.doors.flatMap((door) => {
     const home = job.house.rooms.find((room) => room.id === homeOf(door, job.house))
     const ask = wayOut.asks.get(door.id)
-    return home && ask ? [hungDoor(door, home, { job, ask, rules })] : []
+    return home && ask && isWanted(home.id) ? [hungDoor(door, home, { job, ask, rules })] : []
   })
   return { doors, escape: wayOut }
 }

@@ -4,13 +4,13 @@ import type { HungDoor } from "../hanging/hung-door.ts"
 import { leafText } from "../hanging/leaf.ts"
 import type { DoorsInputs } from "../inputs.ts"
 import { rulesRead } from "../rules-read.ts"
-import { doorsOfHouse } from "../work.ts"
+import { doorsOfRoom } from "../work.ts"
 import { doorBlocks } from "./door-blocks.ts"
 
 /** The door sheet of one room: each leaf to hang, from drawing to checks; and the doors that stay. */
 export function doorSheets(task: Task<DoorsInputs>, work: Work): SheetModel[] {
   const { job, room, input } = task
-  const doors = doorsOfHouse(job, rulesRead(job.rules)).doors.filter((hung) => hung.home.id === room.id)
+  const doors = doorsOfRoom(task, rulesRead(job.rules))
   if (doors.length === 0) return []
   const notes = [input.note, ...doors.map(noteOf)].filter((each) => each !== undefined)
   const warnings = work.findings.filter((finding) => finding.severity !== "note")
