@@ -8,7 +8,7 @@ export interface Point {
 
 /** Distance between two points, mm. */
 export function distance(a: Point, b: Point): Mm {
-  return Math.hypot(b.x - a.x, b.y - a.y)
+  return Math.sqrt((b.x - a.x) ** 2 + (b.y - a.y) ** 2)
 }
 
 /** Shortest distance from a point to a straight piece between two ends, mm. */

@@ -12,21 +12,29 @@ export interface Adjusted {
 /** A tolerance is taken as two standard deviations. */
 const deviationsInTolerance = 2
 /** Runs are held this far inside their tolerance, mm, so that what the steep wall gives way stays within it. */
-const insideBy = 0.01
+const insideBy = 0.05
 /** Steepness of the wall at the tolerance of a run, of a check and of a measured turn, as multiples of its own weight. */
 const wall = { run: 1e6, check: 10, turn: 10 } as const
+/** Beyond so many tolerances a check or measured turn pulls no harder. */
+const reachInTolerances = 5
 const mostSteps = 60
 /** A search for a mend gives up after so many steps if the cost is still so many times what lets all residuals be within tolerance. */
 const doubtfulAfter = 6
 const hopelessTimes = 30
 /** Rounds to find which walls a step runs into. */
-const mostRounds = 12
+const mostRounds = 6
+/** Damping as a share of the diagonal: it grows tenfold when a step makes things worse and shrinks when it helps. */
+const firstDamping = 1e-6
+const leastDamping = 1e-12
+const mostDamping = 1e8
+/** An undamped step that gains less than this share of the cost ends the search. */
+const smallGain = 1e-10
 /** Steps smaller than this end the search, mm. */
 const smallStep = 1e-7
 
 /**
  * The outline that fits best: least squares, each residual over its standard deviation, so that loosely known turns bend first.
- * Runs do not leave their tolerance (a wall so steep that it gives way less than 0.01 mm); checks and measured turns leave theirs only
+ * Runs do not leave their tolerance (a wall so steep that it gives way less than 0.05 mm); checks and measured turns leave theirs only
  * where they contradict the runs. Damped Gauss-Newton steps (Levenberg and Marquardt) from the corners given.
  */
 export function adjusted(
@@ -36,8 +44,7 @@ export function adjusted(
 ): Adjusted {
   const hopeless = search === "to the end" ? Number.POSITIVE_INFINITY : hopelessTimes * costWithin(equations)
   let best: Adjusted = { corners: [...start], cost: costOf(start, equations) }
-  let damping = 1e-6
-
+  let damping = firstDamping
   for (let step = 0; step < mostSteps; step++) {
     if (step >= doubtfulAfter && best.cost > hopeless) break
     const moves = movesFrom(best.corners, equations, damping)
@@ -46,12 +53,13 @@ export function adjusted(
     if (cost < best.cost) {
       const gained = best.cost - cost
       best = { corners, cost }
-      damping = Math.max(damping / 10, 1e-12)
-      if (largest(moves!) < smallStep || gained < 1e-10 * (1 + cost)) break
+      const free = damping <= firstDamping
+      damping = Math.max(damping / 10, leastDamping)
+      if (largest(moves!) < smallStep || (free && gained < smallGain * (1 + cost))) break
     } else {
       if (moves && largest(moves) < smallStep) break
       damping *= 10
-      if (damping > 1e8) break
+      if (damping > mostDamping) break
     }
   }
   return best
@@ -60,12 +68,26 @@ export function adjusted(
 /** Cost of an outline as it stands; see `Adjusted`. */
 export function costOf(corners: readonly Point[], equations: readonly Equation[]): number {
   let cost = 0
-  for (const equation of equations) {
-    const residual = residualIn(corners, equation)
-    const weight = weightOf(equation)
-    cost += weight * residual ** 2 + wallWeight(equation) * excess(residual, equation) ** 2
-  }
+  for (const equation of equations) cost += penalty(residualIn(corners, equation), equation)
   return cost
+}
+
+/** Squares up to the reach of an equation, beyond it on in a straight line, so that one gross misread does not bend all the rest. */
+function penalty(residual: number, equation: Equation): number {
+  const reach = reachOf(equation)
+  const size = Math.abs(residual)
+  const within = Math.min(size, reach)
+  const squares = weightOf(equation) * within ** 2 + wallWeight(equation) * excess(within, equation) ** 2
+  return size > reach ? squares + 2 * pullAt(reach, equation) * (size - reach) : squares
+}
+
+/** Half the rise of the penalty at a residual within reach. */
+function pullAt(residual: number, equation: Equation): number {
+  return weightOf(equation) * residual + wallWeight(equation) * excess(residual, equation)
+}
+
+function reachOf({ kind, assumed, tolerance }: Equation): number {
+  return kind === "run" || assumed ? Number.POSITIVE_INFINITY : reachInTolerances * tolerance
 }
 
 /** The most that an outline can cost whose residuals are all within tolerance. */
@@ -135,13 +157,16 @@ function solved(
   for (let index = 0; index < lines.length; index++) {
     const { equation, row, residual } = lines[index]!
     const side = beyond[index]!
-    const weight = weightOf(equation)
+    const reach = reachOf(equation)
     const steep = side === 0 ? 0 : wallWeight(equation)
-    addOuter(normal, row, weight + steep)
-    const pull = weight * residual + steep * (residual - side * allowed(equation))
+    const far = Math.abs(residual) > reach
+    const pull = far
+      ? Math.sign(residual) * pullAt(reach, equation)
+      : weightOf(equation) * residual + steep * (residual - side * allowed(equation))
+    addOuter(normal, row, far ? pull / residual : weightOf(equation) + steep)
     for (let i = 0; i < row.places.length; i++) right[row.places[i]!]! -= pull * row.factors[i]!
   }
-  for (let place = 0; place < size; place++) normal[place]![place]! *= 1 + damping
+  for (let place = 0; place < size; place++) normal.cells[place * (size + 1)]! *= 1 + damping
   const lower = cholesky(normal)
   return lower && solveCholesky(lower, right)
 }

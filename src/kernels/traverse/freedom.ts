@@ -69,7 +69,7 @@ interface Wanting {
 /** Checks one by one, each time the one whose length is least known, that takes a freedom away. */
 function wanted(corners: readonly Point[], wanting: Wanting): Pair[] {
   const { held, information, freedoms, checkTolerance } = wanting
-  const size = information.length
+  const { size } = information
   const needs: Pair[] = []
   const rows = [...held]
   let pairs = [...wanting.pairs].sort(
@@ -101,7 +101,7 @@ function deviations(corners: readonly Point[], information: Matrix, pairs: reado
   if (!lower) return pairs.map(() => Number.POSITIVE_INFINITY)
   return pairs.map(({ from, to }) => {
     const row = gradientIn(corners, { corners: [from, to] })
-    const right = new Float64Array(information.length)
+    const right = new Float64Array(information.size)
     for (const [i, place] of row.places.entries()) right[place] = row.factors[i]!
     const solved = solveCholesky(lower, right)
     const variance = row.places.reduce((sum, place, i) => sum + row.factors[i]! * solved[place]!, 0)

@@ -4,56 +4,53 @@ export interface SparseRow {
   factors: readonly number[]
 }
 
-/** A symmetric matrix, row by row. */
-export type Matrix = Float64Array[]
+/** A square matrix, row after row. */
+export interface Matrix {
+  size: number
+  cells: Float64Array
+}
 
 /** A square matrix of zeros. */
 export function zeros(size: number): Matrix {
-  return Array.from({ length: size }, () => new Float64Array(size))
+  return { size, cells: new Float64Array(size * size) }
 }
 
 /** Adds weight times (row transposed times row) to a symmetric matrix, in place. */
-export function addOuter(matrix: Matrix, { places, factors }: SparseRow, weight: number): void {
+export function addOuter({ size, cells }: Matrix, { places, factors }: SparseRow, weight: number): void {
   for (let i = 0; i < places.length; i++) {
-    const line = matrix[places[i]!]!
+    const line = places[i]! * size
     const factor = weight * factors[i]!
-    for (let j = 0; j < places.length; j++) line[places[j]!]! += factor * factors[j]!
+    for (let j = 0; j < places.length; j++) cells[line + places[j]!]! += factor * factors[j]!
   }
 }
 
 /** The lower triangle L of a positive definite matrix, L times its transpose; null if it is not positive definite. */
-export function cholesky(matrix: Matrix): Matrix | null {
-  const size = matrix.length
-  const lower = zeros(size)
+export function cholesky({ size, cells }: Matrix): Matrix | null {
+  const lower = Float64Array.from(cells)
   for (let i = 0; i < size; i++) {
-    const row = lower[i]!
-    const given = matrix[i]!
     for (let j = 0; j <= i; j++) {
-      const other = lower[j]!
-      let sum = given[j]!
-      for (let k = 0; k < j; k++) sum -= row[k]! * other[k]!
-      if (i === j) {
-        if (!(sum > 0)) return null
-        row[i] = Math.sqrt(sum)
-      } else row[j] = sum / other[j]!
+      let sum = lower[i * size + j]!
+      for (let k = 0; k < j; k++) sum -= lower[i * size + k]! * lower[j * size + k]!
+      if (i !== j) lower[i * size + j] = sum / lower[j * size + j]!
+      else if (sum > 0) lower[i * size + i] = Math.sqrt(sum)
+      else return null
     }
   }
-  return lower
+  return { size, cells: lower }
 }
 
 /** Solves L times its transpose times x = right. */
-export function solveCholesky(lower: Matrix, right: Float64Array): Float64Array {
-  const size = lower.length
+export function solveCholesky({ size, cells }: Matrix, right: Float64Array): Float64Array {
   const x = Float64Array.from(right)
   for (let i = 0; i < size; i++) {
     let sum = x[i]!
-    for (let k = 0; k < i; k++) sum -= lower[i]![k]! * x[k]!
-    x[i] = sum / lower[i]![i]!
+    for (let k = 0; k < i; k++) sum -= cells[i * size + k]! * x[k]!
+    x[i] = sum / cells[i * size + i]!
   }
   for (let i = size - 1; i >= 0; i--) {
     let sum = x[i]!
-    for (let k = i + 1; k < size; k++) sum -= lower[k]![i]! * x[k]!
-    x[i] = sum / lower[i]![i]!
+    for (let k = i + 1; k < size; k++) sum -= cells[k * size + i]! * x[k]!
+    x[i] = sum / cells[i * size + i]!
   }
   return x
 }
@@ -83,7 +80,9 @@ export function rankOf(rows: readonly SparseRow[], size: number, threshold: numb
 function longest(lines: readonly Float64Array[], from: number): { index: number; length: number } {
   let best = { index: from, length: 0 }
   for (let index = from; index < lines.length; index++) {
-    const length = Math.hypot(...lines[index]!)
+    let squares = 0
+    for (const factor of lines[index]!) squares += factor * factor
+    const length = Math.sqrt(squares)
     if (length > best.length) best = { index, length }
   }
   return best

@@ -21,12 +21,12 @@ export function solveOutline(survey: OutlineSurvey): OutlineSolution {
   const equations = equationsOf(survey)
   const shut = shutWalk(survey.runs)
   const byCompass = isPureTraverse(survey) && agrees(shut, equations)
-  const found = byCompass ? shut : adjusted(shut, equations).corners
+  const found = byCompass ? shut : bestOutline(shut, equations)
   const closes = runsHold(found, equations)
   const corners = closes ? found : openWalk(survey.runs)
   const plain = closes && signedArea(corners) < 0 && isSimple(corners)
   const ok = plain && agrees(corners, equations)
-  const firmness = firmnessOf(found, equations, survey.tolerances.length)
+  const firmness = firmnessOf(corners, equations, survey.tolerances.length)
   const fixed = firmness.freedoms === 0 || firmness.looseness <= (survey.tolerances.shape ?? 0)
   return {
     corners,
@@ -43,6 +43,14 @@ export function solveOutline(survey: OutlineSurvey): OutlineSolution {
     needs: fixed ? [] : firmness.needs,
     suspects: ok ? [] : suspectsOf(survey),
   }
+}
+
+/** The adjusted outline; where checks contradict the runs so grossly that a run would leave its tolerance, without the checks. */
+function bestOutline(start: readonly Point[], equations: readonly Equation[]): Point[] {
+  const { corners } = adjusted(start, equations)
+  if (runsHold(corners, equations)) return corners
+  const unchecked = equations.filter(({ kind }) => kind !== "check")
+  return adjusted(start, unchecked).corners
 }
 
 function isPureTraverse({ runs, checks }: OutlineSurvey): boolean {

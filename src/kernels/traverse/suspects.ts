@@ -44,14 +44,14 @@ function triesOf(survey: OutlineSurvey, equation: Equation): Tried[] {
   const { kind, read } = equation
   if (kind === "turn") {
     const flipped = turnMends(read).flatMap((mend) => tryMend(survey, equation, mend))
-    return equation.assumed ? flipped : [...flipped, ...tryFree(survey, equation)]
+    return equation.assumed ? flipped : [...flipped, ...tryFree(survey, equation, freed(survey, equation))]
   }
   if (!canTurnFull(survey)) return []
   const free = freed(survey, equation)
   const named = lengthMends(read)
     .filter(({ meant }) => mayFit(survey, equation, free, meant))
     .flatMap((mend) => tryMend(survey, equation, mend))
-  return [...named, ...tryFree(survey, equation)]
+  return [...named, ...tryFree(survey, equation, free)]
 }
 
 /** True unless a figure lies so far from the one that fits best that the rest could not be within tolerance. */
@@ -81,9 +81,8 @@ function tryMend(survey: OutlineSurvey, { kind, index, read }: Equation, mend: M
   return [{ kind, index, read, meant: mend.meant, mishap: mend.mishap, cost }]
 }
 
-function tryFree(survey: OutlineSurvey, equation: Equation): Tried[] {
+function tryFree(survey: OutlineSurvey, equation: Equation, { corners, cost }: Adjusted): Tried[] {
   const { kind, index, read, tolerance } = equation
-  const { corners, cost } = freed(survey, equation)
   if (!explains(corners, survey, equation)) return []
   const fits = valueIn(corners, equation)
   if (Math.abs(fits - read) <= tolerance) return []
