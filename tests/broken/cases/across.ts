@@ -1,6 +1,6 @@
 import { type BrokenCase, changed, replaced } from "./case.ts"
 
-/** Ids that nothing has, or that two have; days and times that end before they begin. */
+/** Ids that nothing has, products of another kind, walls beyond the outline. */
 export const referenceCases: BrokenCase[] = [
   replaced(
     "a storey that is none",
@@ -93,54 +93,6 @@ export const referenceCases: BrokenCase[] = [
     "unknown-reference house.yaml:9:46",
   ),
   changed(
-    "a room twice",
-    [{ copy: "tiny/rooms/c2.yaml", to: "tiny/rooms/c3.yaml" }],
-    "file-name-differs tiny/rooms/c3.yaml:1:5",
-    "duplicate-id tiny/rooms/c3.yaml:1:5",
-  ),
-  replaced(
-    "a room named as the open air",
-    ["rooms/c2.yaml", "id: C2", "id: outside"],
-    "unknown-reference house.yaml:21:19",
-    "unknown-reference house.yaml:22:17",
-    "file-name-differs rooms/c2.yaml:1:5",
-    "reserved-id rooms/c2.yaml:1:5",
-    "unknown-reference programme.yaml:12:80",
-  ),
-  replaced(
-    "a doorway twice",
-    ["house.yaml", "id: d-living", "id: d-front"],
-    "duplicate-id house.yaml:19:9",
-    "unknown-reference rooms/c1.yaml:16:13",
-    "unknown-reference rooms/c2.yaml:17:13",
-  ),
-  replaced(
-    "a product twice",
-    ["products.yaml", "id: leaf-762", "id: oak-14"],
-    "unknown-reference house.yaml:30:30",
-    "duplicate-id products.yaml:5:9",
-  ),
-  replaced(
-    "a storey twice",
-    ["house.yaml", "doors:", "  - { id: Ground, name: again, deck: 0, finishNow: 0, base: timber }\ndoors:"],
-    "duplicate-id house.yaml:8:11",
-  ),
-  replaced(
-    "a closure that ends before it begins",
-    ["programme.yaml", "to: 2027-03-29", "to: 2027-03-19"],
-    "span-reversed programme.yaml:8:29",
-  ),
-  replaced(
-    "a working span that ends before it begins",
-    ["programme.yaml", '"16:30"', '"06:30"'],
-    "span-reversed programme.yaml:5:26",
-  ),
-  replaced(
-    "working spans that overlap",
-    ["programme.yaml", '"12:30"', '"11:30"'],
-    "spans-overlap programme.yaml:5:13",
-  ),
-  changed(
     "a room's file not named for it",
     [{ copy: "tiny/rooms/c2.yaml", to: "tiny/rooms/living.yaml" }, { remove: "tiny/rooms/c2.yaml" }],
     "file-name-differs tiny/rooms/living.yaml:1:5",
@@ -197,6 +149,75 @@ export const openingCases: BrokenCase[] = [
     ],
     "door-in-no-wall rooms/c2.yaml:17:29",
   ),
+]
+
+/** Ids that two have. */
+export const duplicateCases: BrokenCase[] = [
+  changed(
+    "a room twice",
+    [{ copy: "tiny/rooms/c2.yaml", to: "tiny/rooms/c3.yaml" }],
+    "file-name-differs tiny/rooms/c3.yaml:1:5",
+    "duplicate-id tiny/rooms/c3.yaml:1:5",
+  ),
+  replaced(
+    "a room named as the open air",
+    ["rooms/c2.yaml", "id: C2", "id: outside"],
+    "unknown-reference house.yaml:21:19",
+    "unknown-reference house.yaml:22:17",
+    "file-name-differs rooms/c2.yaml:1:5",
+    "reserved-id rooms/c2.yaml:1:5",
+    "unknown-reference programme.yaml:12:80",
+  ),
+  replaced(
+    "a doorway twice",
+    ["house.yaml", "id: d-living", "id: d-front"],
+    "duplicate-id house.yaml:19:9",
+    "unknown-reference rooms/c1.yaml:16:13",
+    "unknown-reference rooms/c2.yaml:17:13",
+  ),
+  replaced(
+    "a product twice",
+    ["products.yaml", "id: leaf-762", "id: oak-14"],
+    "unknown-reference house.yaml:30:30",
+    "duplicate-id products.yaml:5:9",
+  ),
+  replaced(
+    "a storey twice",
+    ["house.yaml", "doors:", "  - { id: Ground, name: again, deck: 0, finishNow: 0, base: timber }\ndoors:"],
+    "duplicate-id house.yaml:8:11",
+  ),
+  replaced(
+    "a doorway placed twice in a room",
+    [
+      "rooms/c1.yaml",
+      "door: d-living, wall: 2, fromLeft: 1200 }",
+      "door: d-living, wall: 2, fromLeft: 1200 }\n  - { door: d-living, wall: 4, fromLeft: 1200 }",
+    ],
+    "duplicate-id rooms/c1.yaml:17:13",
+  ),
+]
+
+/** Days and times that end before they begin. */
+export const spanCases: BrokenCase[] = [
+  replaced(
+    "a closure that ends before it begins",
+    ["programme.yaml", "to: 2027-03-29", "to: 2027-03-19"],
+    "span-reversed programme.yaml:8:29",
+  ),
+  replaced(
+    "a working span that ends before it begins",
+    ["programme.yaml", '"16:30"', '"06:30"'],
+    "span-reversed programme.yaml:5:26",
+  ),
+  replaced(
+    "working spans that overlap",
+    ["programme.yaml", '"12:30"', '"11:30"'],
+    "spans-overlap programme.yaml:5:13",
+  ),
+]
+
+/** Doorways and rooms that contradict each other. */
+export const doorwayCases: BrokenCase[] = [
   replaced(
     "a door that its room does not place",
     ["rooms/c1.yaml", "\n  - { door: d-living, wall: 2, fromLeft: 1200 }", ""],
