@@ -42,7 +42,7 @@ const nought = 1e-6
 
 /**
  * A leaf fitted between two jambs. The hinge edge stays straight: it is planed evenly and keeps one gap from top to bottom; the
- * lock edge is planed point by point. Of all ways by half millimetres the one is taken that breaks the limits least, then lies
+ * lock edge is planed point by point. What counts is by how much trim at the hinge edge exceeds its gap (the shift). Of all ways by half millimetres the one is taken that breaks the limits least, then lies
  * nearest the gaps aimed at, then takes least off the hinge edge.
  * @param openings widths between the linings, mm, top to bottom
  * @param limits   most that may be taken off each edge, mm
@@ -55,19 +55,18 @@ export function fitAcross(
   gap: GapRange,
 ): { points: AcrossPoint[]; misses: Miss[] } {
   const most = downToHalf(limits.lock)
-  const ways = halves(0, limits.hinge).flatMap((hingeTrim) =>
-    halves(gap.least, gap.most).map((hingeGap) => {
-      const spare = openings.map((opening) => opening - leaf + hingeTrim - hingeGap)
-      const trims = spare.map((each) => within(upToHalf(gap.target - each), 0, most))
-      const gaps = spare.map((each, n) => each + trims[n]!)
-      const worth = [
-        sum(gaps.map((each) => beyond(each, gap))),
-        sum(gaps.map((each) => Math.abs(each - gap.target))) + Math.abs(hingeGap - gap.target),
-        hingeTrim,
-      ]
-      return { hingeTrim, hingeGap, trims, gaps, worth }
-    }),
-  )
+  const ways = halves(-gap.most, downToHalf(limits.hinge) - gap.least).map((shift) => {
+    const hingeGap = within(gap.target, Math.max(gap.least, -shift), Math.min(gap.most, limits.hinge - shift))
+    const spare = openings.map((opening) => opening - leaf + shift)
+    const trims = spare.map((each) => within(upToHalf(gap.target - each), 0, most))
+    const gaps = spare.map((each, n) => each + trims[n]!)
+    const worth = [
+      sum(gaps.map((each) => beyond(each, gap))),
+      sum(gaps.map((each) => Math.abs(each - gap.target))) + Math.abs(hingeGap - gap.target),
+      hingeGap + shift,
+    ]
+    return { hingeTrim: hingeGap + shift, hingeGap, trims, gaps, worth }
+  })
   const best = ways.reduce((held, way) => (isBetter(way.worth, held.worth) ? way : held))
   const points = openings.map((opening, n) => ({
     at: pointName(n, openings.length, ["top", "middle", "bottom"]),
@@ -95,21 +94,24 @@ export function fitUp(
 ): { points: UpPoint[]; misses: Miss[] } {
   const { head, foot } = gaps
   const most = downToHalf(limits.head)
-  const ways = halves(0, limits.foot).flatMap((footTrim) =>
-    [...halves(foot.least, foot.most), foot.target].map((undercut) => {
-      const spare = openings.map((opening) => opening - leaf + footTrim - undercut)
-      const trims = spare.map((each) => within(upToHalf(head.least - each), 0, most))
-      const over = spare.map((each, n) => each + trims[n]!)
-      const worth = [
-        sum(over.map((each) => beyond(each, head))),
-        sum(over.map((each) => Math.abs(each - head.target))) / openings.length +
-          Math.abs(undercut - foot.target),
-        sum(trims),
-        footTrim,
-      ]
-      return { footTrim, undercut, trims, over, worth }
-    }),
-  )
+  const ways = halves(-foot.most, downToHalf(limits.foot) - foot.least).map((shift) => {
+    const undercut = within(
+      foot.target,
+      Math.max(foot.least, -shift),
+      Math.min(foot.most, limits.foot - shift),
+    )
+    const spare = openings.map((opening) => opening - leaf + shift)
+    const trims = spare.map((each) => within(upToHalf(head.least - each), 0, most))
+    const over = spare.map((each, n) => each + trims[n]!)
+    const worth = [
+      sum(over.map((each) => beyond(each, head))),
+      sum(over.map((each) => Math.abs(each - head.target))) / openings.length +
+        Math.abs(undercut - foot.target),
+      sum(trims),
+      undercut + shift,
+    ]
+    return { footTrim: undercut + shift, undercut, trims, over, worth }
+  })
   const best = ways.reduce((held, way) => (isBetter(way.worth, held.worth) ? way : held))
   const points = openings.map((opening, n) => ({
     at: pointName(n, openings.length, ["left", "middle", "right"]),
