@@ -1,8 +1,9 @@
 import type { Drawing, Shape, TextShape } from "../../kernels/drawing/shapes.ts"
 import { boundsOf } from "../../kernels/polygon/measure.ts"
 import { between, distance, type Point } from "../../kernels/polygon/point.ts"
-import { type Mm, mmText } from "../../kernels/units.ts"
+import { type Degrees, type Mm, mmText } from "../../kernels/units.ts"
 import type { Room, Wall } from "../../survey/room.ts"
+import { wallFrame } from "./area.ts"
 import { fromFrame } from "./layout/frame.ts"
 import type { FloorPlan } from "./plan-floor.ts"
 import type { LaidRow, LaidRun } from "./rows.ts"
@@ -14,6 +15,11 @@ const rowFigure: Mm = 2.5
 const workFigure: Mm = 3.5
 /** Distance of the dimension lines of the first line on paper, mm. */
 const strikeOffset: Mm = -7
+/** Lettering within this of upright is turned to be read from the right, degrees. */
+const turnedWithin: Degrees = 1
+/** A hidden pipe or cable is drawn as a zone this far to both sides and into the room, mm; where it runs beyond is not known. */
+const zoneHalf: Mm = 50
+const zoneDeep: Mm = 300
 /** The rows' names stand this far from the left end of each run, mm of the room. */
 const nameInside: Mm = 150
 
@@ -50,6 +56,7 @@ export function rowDrawing(room: Room, plan: FloorPlan): Drawing {
         stroke: { width: 0.35, dash: "dashed" },
       }),
     ),
+    ...room.hidden.flatMap((hidden) => noFixZone(room, hidden)),
     ...strikeLine(plan),
     ...room.walls.map(wallNumber),
     ...layout.rows.flatMap((row) => row.runs.map((run) => rowName(plan, row, run))),
@@ -63,13 +70,13 @@ export function rowDrawing(room: Room, plan: FloorPlan): Drawing {
 }
 
 /** Where the first line is struck: the far edge of row 1, parallel to the first row's wall; mm from that wall. */
-export function firstLine({ layout }: FloorPlan): { from: Mm; left: Mm; right: Mm } {
+export function firstLine({ layout, direction }: FloorPlan): { from: Mm; left: Mm; right: Mm } {
   const row = layout.rows[0]!
   const runs = row.runs.map((run) => ({ left: run.left, right: run.right }))
   return {
     from: row.top,
-    left: Math.min(...runs.map((run) => run.left)),
-    right: Math.max(...runs.map((run) => run.right)),
+    left: Math.max(0, Math.min(...runs.map((run) => run.left))),
+    right: Math.min(direction.wall.length, Math.max(...runs.map((run) => run.right))),
   }
 }
 
@@ -113,7 +120,39 @@ function rowName({ layout }: FloorPlan, row: LaidRow, run: LaidRun): TextShape {
     x: Math.min(box.right, Math.max(box.left, centre.x)),
     y: Math.min(box.top, Math.max(box.bottom, centre.y)),
   }
-  return { kind: "text", at, text: run.name, height: rowFigure, bold: true }
+  return {
+    kind: "text",
+    at,
+    text: run.name,
+    height: rowFigure,
+    angle: readable(layout.frame.along),
+    bold: true,
+  }
+}
+
+/** The angle of lettering along the rows, read from below or from the right. */
+function readable(along: Point): Degrees {
+  const angle = (Math.atan2(along.y, along.x) * 180) / Math.PI
+  if (angle > 90 - turnedWithin) return angle - 180
+  return angle <= -90 - turnedWithin ? angle + 180 : angle
+}
+
+function noFixZone(room: Room, hidden: Room["hidden"][number]): Shape[] {
+  const wall = room.walls.find((candidate) => candidate.number === hidden.wall)
+  if (!wall || hidden.in !== "floor") return []
+  const to = hidden.to ?? hidden.fromLeft
+  const points = [
+    { x: Math.min(hidden.fromLeft, to) - zoneHalf, y: 0 },
+    { x: Math.max(hidden.fromLeft, to) + zoneHalf, y: 0 },
+    { x: Math.max(hidden.fromLeft, to) + zoneHalf, y: zoneDeep },
+    { x: Math.min(hidden.fromLeft, to) - zoneHalf, y: zoneDeep },
+  ]
+  const corners = fromFrame(wallFrame(wall), points)
+  const middle = between(corners[0]!, corners[2]!, 1 / 2)
+  return [
+    { kind: "polygon", points: corners, stroke: { width: 0.35, dash: "chain" } },
+    { kind: "text", at: middle, text: hidden.what, height: rowFigure, masked: true },
+  ]
 }
 
 function openHole(hole: Room["holes"][number]): Shape[] {
