@@ -2,24 +2,12 @@ import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from "node
 import { tmpdir } from "node:os"
 import { join } from "node:path"
 import { afterEach, beforeEach, describe, expect, it } from "vitest"
-import { z } from "zod"
+import { workOut } from "../../src/build.ts"
 import { newCode, newCommand } from "../../src/commands/new.ts"
 import { findingText } from "../../src/intake/finding-text.ts"
-import type { TradeFormat } from "../../src/intake/formats.ts"
 import { readJobs } from "../../src/intake/read-jobs.ts"
 import { jobFile } from "../../src/intake/schema/job.ts"
-import { decoratingInputs } from "../../src/trades/decorating/inputs.ts"
-import { doorInputs } from "../../src/trades/doors/inputs.ts"
-import { electricsInputs } from "../../src/trades/electrics/inputs.ts"
-import { floorInputs } from "../../src/trades/floors/inputs.ts"
-
-const trades: TradeFormat[] = [
-  { id: "floors", inputs: floorInputs, uses: [] },
-  { id: "doors", inputs: z.strictObject({}), doorInputs, uses: [] },
-  { id: "joinery", inputs: z.looseObject({}), uses: [] },
-  { id: "decorating", inputs: decoratingInputs, uses: [] },
-  { id: "electrics", inputs: electricsInputs, uses: [] },
-]
+import { trades } from "../../src/trades/index.ts"
 
 let jobsDir = ""
 beforeEach(() => {
@@ -47,11 +35,20 @@ describe("newCommand", () => {
     expect([...(job?.works.get("G1")?.keys() ?? [])]).toEqual([
       "floors",
       "joinery",
-      "decorating",
       "electrics",
+      "decorating",
     ])
     // 28 days after 31 January 2027.
     expect([job?.job.prepared.on, job?.programme.start]).toEqual(["2027-01-31", "2027-02-28"])
+  })
+
+  it("writes a job that every stage takes as it stands, with nothing but notes", async () => {
+    await made("my-loft")
+    const [read] = readJobs({ jobsDir, trades }).jobs
+    const { findings } = await workOut(read!.job!, trades)
+    expect(
+      findings.filter((finding) => finding.severity !== "note").map((finding) => finding.message),
+    ).toEqual([])
   })
 
   it("names in every file the schema that its editor reads", async () => {
