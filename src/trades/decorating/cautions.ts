@@ -16,6 +16,7 @@ export function decoratingCautions(task: Task<DecoratingInputs>, lines: CoatLine
       ? [asbestos(input.texture)]
       : []),
     ...(solvent ? [fumes, rags] : []),
+    solventLimit(task),
     ventilation,
     ...(stairs ? [stairwell] : []),
     plates,
@@ -23,7 +24,13 @@ export function decoratingCautions(task: Task<DecoratingInputs>, lines: CoatLine
 }
 
 /** Entries that decide on the cautions. */
-export const cautionRests = ["decor-lead-before", "decor-asbestos-before"]
+export const cautionRests = [
+  "decor-lead-before",
+  "decor-asbestos-before",
+  "decor-voc-matt",
+  "decor-voc-trim-water",
+  "decor-voc-trim-solvent",
+]
 
 type Plain = Omit<Caution, "trade">
 
@@ -42,6 +49,16 @@ function asbestos(texture: boolean): Plain {
       : "Old textures, boards and flue linings: stop and ask before scraping, sanding or drilling.",
     why: "Buildings older than the ban may hold asbestos.",
     defer: "A refurbishment survey and a licensed contractor.",
+  }
+}
+
+function solventLimit({ job }: Task<DecoratingInputs>): Plain {
+  const most = (id: string) => job.rules.value(`decor-voc-${id}`)
+  return {
+    id: "solvent-limit",
+    text: `Read the tin before it goes up: at most ${most("matt")} g/l of solvent for walls and ceilings, ${most("trim-water")} for water-borne and ${most("trim-solvent")} for solvent-borne paint on trim.`,
+    why: "More is not sold for this use and fills the house.",
+    defer: "The maker's label.",
   }
 }
 

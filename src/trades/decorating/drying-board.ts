@@ -3,8 +3,8 @@ import { fixed } from "../../kernels/units.ts"
 import { type DryingProcessId, dryingHours, dryingProcesses, dryingRests } from "../../rulebook/drying.ts"
 import type { Rules } from "../../rulebook/rules.ts"
 import type { Task, Work } from "../trade.ts"
+import { wholeHours } from "./gates.ts"
 import type { DecoratingInputs } from "./inputs.ts"
-import { wholeHours } from "./steps.ts"
 import { roomPaint } from "./work.ts"
 
 /** Air that the board has a column for, °C, and humidities it has a table for, %. */

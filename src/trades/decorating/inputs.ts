@@ -183,6 +183,13 @@ export const decoratingInputs = z
           "Coldest surface to be coated, as read, °C (a gable, a reveal); checked against the dew point.",
         examples: [14],
       }),
+    still: z
+      .boolean()
+      .default(false)
+      .meta({
+        description: "true: the room stays closed while it dries, without moving air; drying takes longer.",
+        examples: [false],
+      }),
     texture: z
       .boolean()
       .default(false)

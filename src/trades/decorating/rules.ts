@@ -252,4 +252,21 @@ export const decoratingRules: RuleEntry[] = [
     status: "published",
     source: "Control of Asbestos Regulations 2012 and the ban of 1999, as quoted by three guidance pages",
   },
+  ...vocLimits([
+    ["matt", "matt emulsion for walls and ceilings", 30],
+    ["trim-water", "water-borne paint for trim", 130],
+    ["trim-solvent", "solvent-borne paint for trim", 300],
+  ]),
 ]
+
+function vocLimits(rows: [string, string, number][]): RuleEntry[] {
+  return rows.map(([id, what, value]) => ({
+    id: `decor-voc-${id}`,
+    what: `most solvent in ${what}, ready to use`,
+    value,
+    unit: "g/l",
+    range: "on the tin's label",
+    status: "from memory",
+    source: "Directive 2004/42/EC, annex II, phase II, and SI 2012/1715",
+  }))
+}

@@ -3,16 +3,19 @@ import { fixed } from "../../kernels/units.ts"
 import { datumText } from "../datum.ts"
 import type { Task, Work } from "../trade.ts"
 import { type CoatLine, dilutionOf } from "./coats.ts"
+import { colourLine, wallUnderSlopes } from "./colour-line.ts"
 import { coldestToCoat } from "./dew-point.ts"
+import { doorTags } from "./door-tags.ts"
 import { dryingBoard } from "./drying-board.ts"
+import { gateOf } from "./gates.ts"
 import type { DecoratingInputs } from "./inputs.ts"
-import { gateOf } from "./steps.ts"
 import { coatOrder } from "./systems.ts"
 import { type RoomPaint, roomPaint } from "./work.ts"
 
-/** Sheets of decorating for one room: surfaces and coats in order, and the drying board. */
+/** Sheets of decorating for one room: surfaces and coats in order, the drying board, door tags. */
 export function decoratingSheets(task: Task<DecoratingInputs>, work: Work): SheetModel[] {
-  return [surfaceSheet(task, work), dryingBoard(task, work)]
+  if (work.steps.length === 0) return []
+  return [surfaceSheet(task, work), dryingBoard(task, work), doorTags(task.room)]
 }
 
 function surfaceSheet(task: Task<DecoratingInputs>, work: Work): SheetModel {
@@ -31,7 +34,8 @@ function surfaceSheet(task: Task<DecoratingInputs>, work: Work): SheetModel {
     blocks: [
       ...airBlock(task),
       surfaceTable(paint, task.job.rules.value("decor-void-deducted")),
-      ...(paint.lines.length > 0 ? [coatTable(task, paint.lines)] : []),
+      ...colourDrawing(task),
+      coatTable(task, paint.lines),
       ...(paint.wood.length > 0 ? [woodTable(paint)] : []),
       carryTable(work),
       { kind: "checks", caption: "Before each coat", items: checks(task) },
@@ -85,9 +89,9 @@ function surfaceTable({ surfaces }: RoomPaint, least: number): Block {
       { label: "Surface", width: 3 },
       { label: "Now", width: 2 },
       { label: "Colour", width: 3 },
-      { label: "Gross m2", as: "figure", width: 1.4 },
-      { label: "Openings m2", as: "figure", width: 1.4 },
-      { label: "Paint m2", as: "figure", width: 1.4 },
+      { label: "Gross m²", as: "figure", width: 1.4 },
+      { label: "Openings m²", as: "figure", width: 1.4 },
+      { label: "Paint m²", as: "figure", width: 1.4 },
     ],
     rows: [
       ...rows,
@@ -103,8 +107,16 @@ function surfaceTable({ surfaces }: RoomPaint, least: number): Block {
         ],
       },
     ],
-    note: `Openings of ${fixed(least, 2)} m2 and more are taken off; smaller ones are not.`,
+    note: `Openings of ${fixed(least, 2)} m² and more are taken off; smaller ones are not.`,
   }
+}
+
+/** For a room under slopes: where the wall colour ends, the client's choice drawn. */
+function colourDrawing(task: Task<DecoratingInputs>): Block[] {
+  const wall = wallUnderSlopes(task.room)
+  if (!wall) return []
+  const caption = `Slopes take the ${task.input.slopeIs}'s colour: the heavy line is where colours meet`
+  return [{ kind: "drawing", drawing: colourLine(wall, task.input), caption, maxHeight: 60 }]
 }
 
 const stateWords = {
@@ -121,7 +133,7 @@ function coatTable(task: Task<DecoratingInputs>, lines: CoatLine[]): Block {
     caption: "Coats, in order",
     columns: [
       { label: "Coat and surface", width: 4 },
-      { label: "m2", as: "figure", width: 1.2 },
+      { label: "m²", as: "figure", width: 1.2 },
       { label: "Litres of paint", as: "figure", width: 1.3 },
       { label: "Water l", as: "figure", width: 1.1 },
       { label: "Done", as: "tick", width: 0.8 },
@@ -175,7 +187,7 @@ function woodTable({ wood }: RoomPaint): Block {
       { label: "Item", width: 4 },
       { label: "Length m", as: "figure", width: 1.3 },
       { label: "Girth mm", as: "figure", width: 1.3 },
-      { label: "Area m2", as: "figure", width: 1.3 },
+      { label: "Area m²", as: "figure", width: 1.3 },
       { label: "Finish", width: 1.5 },
       { label: "Billed by", width: 1.5 },
     ],

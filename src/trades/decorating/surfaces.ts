@@ -81,7 +81,7 @@ function slopeSurfaces(room: Room, input: DecoratingInputs, least: SquareMetres)
 
 function wallSurfaces(room: Room, input: DecoratingInputs, least: SquareMetres): Surface[] {
   return room.walls
-    .filter((wall) => wall.is !== "open-edge" && !input.leave.includes(wall.number))
+    .filter((wall) => wall.is !== "open-edge" && wall.is !== "wardrobe" && !input.leave.includes(wall.number))
     .map((wall): Surface => {
       const off = deducted([...wall.doors, ...wall.windows], least)
       const accent = input.accents.find((each) => each.wall === wall.number)

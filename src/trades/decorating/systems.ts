@@ -17,8 +17,9 @@ export const coatOrder = [
   "mist",
   "bond",
   "block",
-  "white-1",
-  "white-2",
+  "ceiling-1",
+  "white",
+  "ceiling-2",
   "colour-1",
   "colour-2",
   "colour-3",
@@ -52,8 +53,8 @@ export function plasterSystem({ as, state, wet, colourCoats }: PlasterTask): Coa
   if (as === "ceiling") {
     return [
       ...first,
-      { key: "white-1", name: "Ceiling, first coat", stage: "white", use: finish },
-      { key: "white-2", name: "Ceiling, last coat", stage: "white", use: finish },
+      { key: "ceiling-1", name: "Ceiling, first coat", stage: "white", use: finish },
+      { key: "ceiling-2", name: "Ceiling, last coat", stage: "white", use: finish },
     ]
   }
   return [
@@ -109,7 +110,7 @@ export function processOf(coat: Coat, base: "water" | "solvent" | "oil"): Drying
 function firstCoats(state: SurfaceState, as: "wall" | "ceiling"): Coat[] {
   if (state === "new-plaster") {
     const mist: Coat = { key: "mist", name: "Mist coat", stage: "mist", use: "mist", mist: true }
-    const white: Coat = { key: "white-1", name: "White on walls", stage: "white", use: "white" }
+    const white: Coat = { key: "white", name: "White on walls", stage: "white", use: "white" }
     return as === "wall" ? [mist, white] : [mist]
   }
   if (state === "old-gloss")

@@ -6,7 +6,8 @@ import { cautionRests, decoratingCautions } from "./cautions.ts"
 import { type CoatLine, coatLines } from "./coats.ts"
 import { coldestToCoat } from "./dew-point.ts"
 import type { DecoratingInputs } from "./inputs.ts"
-import { decoratingSteps, trimLength } from "./steps.ts"
+import { trimLength } from "./room-steps.ts"
+import { decoratingSteps } from "./steps.ts"
 import { type Surface, surfacesOf } from "./surfaces.ts"
 import { type WoodItem, woodworkOf } from "./woodwork.ts"
 
@@ -29,6 +30,7 @@ export function roomPaint(task: Task<DecoratingInputs>): RoomPaint {
 export function decoratingWork(task: Task<DecoratingInputs>): Work {
   const paint = roomPaint(task)
   const { lines } = paint
+  if (lines.length === 0) return noWork()
   const steps = decoratingSteps(task, lines)
   return {
     ...noWork(),
@@ -87,7 +89,7 @@ function coatsIn(lines: CoatLine[]): string {
       const coat = lines.filter((line) => line.coat.key === key)
       const area = coat.reduce((sum, line) => sum + line.area, 0)
       const parts = coat[0]!.coat.mist ? " of mix, thinned" : ""
-      return `${coat[0]!.coat.name}: ${fixed(area, 2)} m2 at ${coat[0]!.rate} m2/l${parts}`
+      return `${coat[0]!.coat.name}: ${fixed(area, 2)} m² at ${coat[0]!.rate} m²/l${parts}`
     })
     .join("; ")
 }

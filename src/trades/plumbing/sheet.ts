@@ -6,7 +6,7 @@ import type { Task, Work } from "../trade.ts"
 import { type WallMark, wallDrawing } from "../wall-points.ts"
 import type { PlumbingInputs } from "./inputs.ts"
 import { type HungRadiator, hungRadiators } from "./radiators.ts"
-import { wareWords } from "./work.ts"
+import { wareWords } from "./steps.ts"
 
 /** The plumber's sheet for one room: radiators and pipes, sanitaryware, checks. */
 export function plumbingSheets(task: Task<PlumbingInputs>, work: Work): SheetModel[] {

@@ -1,0 +1,86 @@
+import type { Task } from "../trade.ts"
+import type { CoatLine } from "./coats.ts"
+import { gateOf } from "./gates.ts"
+import type { DecoratingInputs } from "./inputs.ts"
+import { type Planned, stepIn } from "./planned.ts"
+
+/** Covering, washing, filling before the first coat. */
+export function prepare(task: Task<DecoratingInputs>, lines: CoatLine[]): Planned {
+  const { input, job } = task
+  const old = [input.walls, input.ceiling, input.slopes].some((state) => state && state !== "new-plaster")
+  const area = surfaceArea(lines)
+  return whole(task, "prepare", {
+    title: old ? "Cover, wash, fill and rub down" : "Cover, check and fill",
+    detail: old
+      ? "Wash off dirt and grease, let dry, rub down wet, fill. Old gloss is dulled. Stains: find and mend their cause first."
+      : "Mask pipes, boxes and windows. Cut back snots, fill nicks. No filler or paint on dark plaster.",
+    stage: "prepare",
+    hours: job.rules.value("decor-out-set-up") + (old ? area / job.rules.value("decor-out-prepare") : 0),
+    dusty: old,
+  })
+}
+
+/** The wait for new plaster, unless it was seen dry. */
+export function plaster(task: Task<DecoratingInputs>): Planned[] {
+  const { input } = task
+  const isNew = [input.walls, input.ceiling, input.slopes].includes("new-plaster")
+  if (!isNew || input.plasterDry) return []
+  const gate = gateOf(task, "skim", input.plasterThickness)
+  return [
+    whole(task, "plaster-dry", {
+      title: "New plaster drying",
+      detail:
+        "Air the room, steady gentle warmth, windows ajar. Never force it with strong heat. Write down air readings.",
+      stage: "dry-out",
+      hours: 0,
+      ...(gate ? { gate } : {}),
+    }),
+  ]
+}
+
+/** Filling, caulking and rubbing down after second fix. */
+export function fill(task: Task<DecoratingInputs>, lines: CoatLine[]): Planned {
+  const length = trimLength(lines)
+  const gate = gateOf(task, "caulk")
+  return whole(task, "fill", {
+    title: "Fill, caulk and rub down",
+    detail:
+      "Fill fixings and mitres, rub down, dust off; caulk trim to wall in thin beads, not to the floor. Floor covered.",
+    stage: "fill",
+    hours: length / task.job.rules.value("decor-out-caulk") + task.job.rules.value("decor-out-set-up"),
+    ...(gate ? { gate } : {}),
+    hold: "Floor, stairs and leaves covered before any rubbing down.",
+    dusty: true,
+  })
+}
+
+/** Covers off and touching in, last of all. */
+export function uncover(task: Task<DecoratingInputs>): Planned {
+  return whole(task, "uncover", {
+    title: "Covers off, touch in, clean",
+    detail:
+      "Masking off while paint is soft or cut with a knife; touch in from the kept tin; plates back by the electrician.",
+    stage: "covers-off",
+    hours: task.job.rules.value("decor-out-set-up"),
+  })
+}
+
+/** Metres of trim, each counted once however many coats. */
+export function trimLength(lines: CoatLine[]): number {
+  return [...new Map(lines.map((line) => [line.surface, line.length])).values()].reduce(
+    (sum, each) => sum + each,
+    0,
+  )
+}
+
+function surfaceArea(lines: CoatLine[]): number {
+  const plain = lines.filter((line) => line.length === 0 && !line.surface.startsWith("Leaf"))
+  return [...new Map(plain.map((line) => [line.surface, line.area])).values()].reduce(
+    (sum, each) => sum + each,
+    0,
+  )
+}
+
+function whole(...of: Parameters<typeof stepIn>): Planned {
+  return { step: stepIn(...of), surfaces: null }
+}

@@ -1,0 +1,108 @@
+const PRACTICE = "common practice"
+
+/** Mist coat dilution: litres of water to add to a tin, and the mix that gives. */
+export const MIST = [
+  { what: "5 l at 3 to 1", paint: 5, parts: [3, 1], water: 1.667, mix: 6.667, source: PRACTICE },
+  { what: "5 l at 70 to 30", paint: 5, parts: [70, 30], water: 2.143, mix: 7.143, source: PRACTICE },
+  { what: "5 l at 1 to 1", paint: 5, parts: [1, 1], water: 5, mix: 10, source: PRACTICE },
+  { what: "5 l at 10 to 1", paint: 5, parts: [10, 1], water: 0.5, mix: 5.5, source: PRACTICE },
+  { what: "8 l at 4 to 1", paint: 8, parts: [4, 1], water: 2, mix: 10, source: PRACTICE },
+]
+
+/** Spreading rates, m2 a litre and coat, that practice gives as least and most. */
+export const RATES = [
+  {
+    rule: "decor-rate-emulsion",
+    from: 11,
+    to: 17,
+    source: "from memory: BS 6150, table of spreading rates, emulsion",
+  },
+  {
+    rule: "decor-rate-undercoat",
+    from: 11,
+    to: 15,
+    source: "from memory: BS 6150, table of spreading rates, undercoat",
+  },
+  {
+    rule: "decor-rate-trim",
+    from: 13,
+    to: 17,
+    source: "from memory: BS 6150, table of spreading rates, gloss",
+  },
+  { rule: "decor-rate-mist", from: 8, to: 10, source: PRACTICE },
+  { rule: "decor-rate-primer", from: 8, to: 12, source: PRACTICE },
+]
+
+/** Least number of coats on bare painted joinery. */
+export const COATS_ON_BARE_WOOD = {
+  what: "primer, undercoat, finish",
+  value: 3,
+  source: "NHBC Standards (2006), chapter 8.5, D2",
+}
+
+const GIRTH = "article on measuring painting work to SMM7 and NRM2, door frame example"
+
+/** Painting a door frame by girth: 2 architraves and a lining round one doorway of 5.2 m. */
+export const GIRTHS = [
+  {
+    what: "whole frame as one item, 870 girth",
+    length: 5200,
+    girth: 870,
+    billed: "m2",
+    area: 4.524,
+    source: GIRTH,
+  },
+  { what: "architraves, 282 girth", length: 10400, girth: 282, billed: "m", area: 2.933, source: GIRTH },
+  { what: "lining, 306 girth", length: 5200, girth: 306, billed: "m2", area: 1.591, source: GIRTH },
+  {
+    what: "girth of 300 is still by length",
+    length: 1000,
+    girth: 300,
+    billed: "m",
+    area: 0.3,
+    source: GIRTH,
+  },
+]
+
+/** Openings: whether they are taken off a painted wall. */
+export const VOIDS = [
+  {
+    what: "0.50 m2 counts as a deduction when ordering",
+    width: 1000,
+    height: 500,
+    off: 0.5,
+    source: PRACTICE,
+  },
+  {
+    what: "0.499 m2 stays in",
+    width: 998,
+    height: 500,
+    off: 0,
+    source: "SMM7, no deduction for voids up to 0.50 m2, as quoted by teaching notes",
+  },
+]
+
+/** Coldest surface that may be coated, °C: dew point and 3 °C. */
+export const COLDEST = [
+  {
+    temperature: 20,
+    humidity: 65,
+    value: 16.22,
+    source: "Magnus form, WMO-No. 8 (13.22), and 3 °C of common practice",
+  },
+  {
+    temperature: 20,
+    humidity: 80,
+    value: 19.44,
+    source: "Magnus form, WMO-No. 8 (16.44), and 3 °C of common practice",
+  },
+  {
+    temperature: 10,
+    humidity: 70,
+    value: 7.78,
+    source: "Magnus form, WMO-No. 8 (4.78), and 3 °C of common practice",
+  },
+]
+
+/** 40 m2 of wall, two coats at 12 m2/l and a tenth more. */
+export const WALL_FORTY = { area: 40, coats: 2, rate: 12, litres: 7.33, tins: [5, 2.5], source: PRACTICE }
