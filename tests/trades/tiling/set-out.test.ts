@@ -16,11 +16,21 @@ describe("tiles set out from the centre", () => {
   })
 
   it("an exact fit has no cut: 5 tiles of 200 with 4 joints of 3 are 1,012", () => {
-    expect(centred({ width: 1012, tile: 200, joint: 3 })).toMatchObject({ whole: 5, first: null, last: null, count: 5 })
+    expect(centred({ width: 1012, tile: 200, joint: 3 })).toMatchObject({
+      whole: 5,
+      first: null,
+      last: null,
+      count: 5,
+    })
   })
 
   it("a field no wider than a tile is one tile", () => {
-    expect(centred({ width: 120, tile: 200, joint: 3 })).toMatchObject({ whole: 0, first: 120, last: null, count: 1 })
+    expect(centred({ width: 120, tile: 200, joint: 3 })).toMatchObject({
+      whole: 0,
+      first: 120,
+      last: null,
+      count: 1,
+    })
     expect(centred({ width: 200, tile: 200, joint: 3 })).toMatchObject({ whole: 1, first: null, count: 1 })
   })
 
@@ -32,9 +42,11 @@ describe("tiles set out from the centre", () => {
           const out = centred({ width, tile, joint })
           // An exact fit may leave the field up to one joint short at each end: the open joint is that much wider.
           const short = width - laid(out, tile, joint)
-          const fits = out.first === null ? short >= -1e-6 && short <= 2 * joint + 1e-6 : Math.abs(short) < 1e-6
+          const fits =
+            out.first === null ? short >= -1e-6 && short <= 2 * joint + 1e-6 : Math.abs(short) < 1e-6
           const half = width < 2 * tile + joint || (leastCut(out) ?? tile) >= tile / 2 - joint
-          if (!fits || !half || out.first !== out.last || (out.first ?? 0) > tile) wrong.push(`${width}/${tile}/${joint}`)
+          if (!fits || !half || out.first !== out.last || (out.first ?? 0) > tile)
+            wrong.push(`${width}/${tile}/${joint}`)
         }
       }
     }
@@ -44,7 +56,16 @@ describe("tiles set out from the centre", () => {
 
 describe("tiles set out from a whole one", () => {
   it("2,000 less 5 at the floor, 248 tiles and 3 joints: 7 whole and a cut of 238 (by hand: 1995 - 7 × 251)", () => {
-    expect(fromEnd({ width: 1995, tile: 248, joint: 3 }, "last")).toMatchObject({ whole: 7, first: 238, last: null, count: 8 })
-    expect(fromEnd({ width: 1995, tile: 248, joint: 3 }, "first")).toMatchObject({ whole: 7, first: null, last: 238 })
+    expect(fromEnd({ width: 1995, tile: 248, joint: 3 }, "last")).toMatchObject({
+      whole: 7,
+      first: 238,
+      last: null,
+      count: 8,
+    })
+    expect(fromEnd({ width: 1995, tile: 248, joint: 3 }, "first")).toMatchObject({
+      whole: 7,
+      first: null,
+      last: 238,
+    })
   })
 })
