@@ -26,7 +26,7 @@ export function doorFindings(hung: HungDoor, job: JobFacts, rules: RulesRead): F
     ...guidance(hung, at),
     ...choices(hung, job, at),
     ...opening(hung, rules, at),
-    ...(fitted ? fitFindings(hung, fitted, job, at) : []),
+    ...(fitted ? fitFindings(hung, fitted, rules, at) : []),
     ...(fitted ? hanging(hung, fitted, rules, at) : []),
   ]
 }
@@ -123,7 +123,7 @@ function opening(hung: HungDoor, rules: RulesRead, at: At): Finding[] {
   return findings
 }
 
-function fitFindings(hung: HungDoor, fitted: Fitted, job: JobFacts, at: At): Finding[] {
+function fitFindings(hung: HungDoor, fitted: Fitted, rules: RulesRead, at: At): Finding[] {
   const { door, work } = hung
   const where = { ...at, path: [...at.path, "work", "leaf"] }
   const findings = fitted.misses.map((miss) =>
@@ -133,21 +133,33 @@ function fitFindings(hung: HungDoor, fitted: Fitted, job: JobFacts, at: At): Fin
         ? { ...at, path: [...at.path, "heights"] }
         : { ...at, path: [...at.path, "widths"] },
       miss,
-      hint(hung, fitted, job),
+      hint(hung, fitted, rules),
     ),
   )
   if (fitted.threshold.clash)
     findings.push(thresholdClash(door.id, { ...at, path: [...at.path, "work"] }, fitted.threshold.clash))
-  const tolerance = job.rules.value("door-proud-tolerance")
+  const { least, most, clash } = fitted.threshold
+  if (!clash && most - least < rules.value("door-threshold-play")) {
+    findings.push(
+      atDoor(
+        "door-threshold-tight",
+        { ...at, path: [...at.path, "work"] },
+        `Door ${door.id}: the gap under the foot must be ${halfText(least)} to ${halfText(most)} mm: next to no play.`,
+        "Read the leaf's data sheet for its own figure, or fit a seal at the foot.",
+        "note",
+      ),
+    )
+  }
+  const tolerance = rules.value("door-proud-tolerance")
   if (fitted.proud !== null && fitted.proud > tolerance && !work.rebateBy && door.rebate) {
     findings.push(standsProud(door.id, where, { leaf: fitted.leaf.thickness, rebate: door.rebate }))
   }
   return findings
 }
 
-function hint({ door }: HungDoor, fitted: Fitted, job: JobFacts): string {
+function hint({ door }: HungDoor, fitted: Fitted, rules: RulesRead): string {
   const narrowest = Math.min(...fitted.across.map((point) => point.opening))
-  const size = leafSizeFor(narrowest, fitted.gap, leafSizes(job.rules))
+  const size = leafSizeFor(narrowest, fitted.gap, leafSizes(rules))
   const range = `a leaf ${halfText(narrowest - 2 * fitted.gap.most)} to ${halfText(narrowest - 2 * fitted.gap.least)} mm wide at its narrowest point`
   return size
     ? `Door ${door.id} takes ${range}; a usual size that goes in as sold is ${size.width} x ${size.height}.`

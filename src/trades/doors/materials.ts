@@ -62,7 +62,8 @@ export function doorQuantities(hung: HungDoor, job: JobFacts, rules: RulesRead):
   if (isReplaced) list.push(count("Old leaf to take away", null, 1, door.leafNow ?? ""))
   if (!fitted) return list
   const fire = fitted.leaf.minutes > 0
-  if (fitted.leaf.product) list.push(count("Door leaf", fitted.leaf.product, 1, "1 leaf"))
+  const { width, height, thickness, product } = fitted.leaf
+  if (product) list.push(count(`Door leaf ${width} x ${height} x ${thickness}`, product, 1, "1 leaf"))
   if (makesLining(door)) list.push(count("Lining set", null, 1, "2 legs and a head, from lengths"))
   if (fitted.hinges) list.push(...hingeCounts(fitted, hung, count, job, rules))
   for (const each of furniture(hung, job)) list.push(count(each.what, each.product, 1, each.from))

@@ -3,8 +3,6 @@ import type { Rules } from "../../rulebook/rules.ts"
 /** The rulebook as one calculation reads it: values, and the ids of what was asked for. */
 export interface RulesRead {
   value(id: string): number
-  /** Its value, status and source in words, for a sheet: `4500 mm (published: ...)`. */
-  standing(id: string): string
   /** Ids asked for so far, in order. */
   ids(): string[]
 }
@@ -16,11 +14,6 @@ export function rulesRead(rules: Rules): RulesRead {
     value(id) {
       asked.add(id)
       return rules.value(id)
-    },
-    standing(id) {
-      asked.add(id)
-      const { value, unit, status, source } = rules.entry(id)
-      return `${value} ${unit} (${status}${source ? `: ${source}` : ""})`
     },
     ids: () => [...asked],
   }

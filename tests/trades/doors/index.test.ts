@@ -173,7 +173,7 @@ describe("what one door takes", () => {
       ["A1-D1-T3", "stop-12", 1980],
     ])
     expect(quantities.map((each) => [each.what, each.gross, each.unit])).toEqual([
-      ["Door leaf", 1, "nr"],
+      ["Door leaf 762 x 1981 x 44", 1, "nr"],
       ["Lining set", 1, "nr"],
       ["Hinge 100 mm, grade 11", 3, "nr"],
       ["Hinge screw", 24, "nr"],

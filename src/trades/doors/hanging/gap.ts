@@ -11,9 +11,8 @@ export interface GapRange {
 
 /** Gap at head and jambs: the leaf's own certificate where it says, else the rulebook's for fire or ordinary leaves. */
 export function sideGap(fire: boolean, own: DoorInputs["certificate"], rules: RulesRead): GapRange {
-  const kind = fire ? "door-fire-gap" : "door-gap"
-  const least = own?.gapLeast ?? rules.value(`${kind}-least`)
-  const most = own?.gapMost ?? rules.value(`${kind}-most`)
-  const target = rules.value(`${kind}-target`)
+  const least = own?.gapLeast ?? rules.value(fire ? "door-fire-gap-least" : "door-gap-least")
+  const most = own?.gapMost ?? rules.value(fire ? "door-fire-gap-most" : "door-gap-most")
+  const target = rules.value(fire ? "door-fire-gap-target" : "door-gap-target")
   return { least, most, target: Math.min(most, Math.max(least, target)) }
 }

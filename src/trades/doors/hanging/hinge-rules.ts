@@ -178,13 +178,13 @@ const places: RuleEntry[] = [
 
 /** Hinge grades of doors: greatest adjusted mass of each, and the least grade for fire doors. */
 const grades: RuleEntry[] = [
-  grade(4, 20, "published", `${en1935}, as quoted by hardware guides`),
-  grade(7, 40, "from memory", en1935),
-  grade(10, 60, "from memory", en1935),
-  grade(11, 80, "from memory", en1935),
-  grade(12, 100, "from memory", en1935),
-  grade(13, 120, "from memory", en1935),
-  grade(14, 160, "from memory", en1935),
+  grade("door-hinge-grade-4", 20, "published", `${en1935}, as quoted by hardware guides`),
+  grade("door-hinge-grade-7", 40, "from memory", en1935),
+  grade("door-hinge-grade-10", 60, "from memory", en1935),
+  grade("door-hinge-grade-11", 80, "from memory", en1935),
+  grade("door-hinge-grade-12", 100, "from memory", en1935),
+  grade("door-hinge-grade-13", 120, "from memory", en1935),
+  grade("door-hinge-grade-14", 160, "from memory", en1935),
   {
     id: "door-hinge-grade-fire",
     what: "hinge grade of a fire door, least",
@@ -200,10 +200,10 @@ const grades: RuleEntry[] = [
 /** Adjusted mass, number, places and grades of hinges. */
 export const hingeRules: RuleEntry[] = [...adjusted, ...number, ...places, ...grades]
 
-function grade(number: number, mass: number, status: RuleEntry["status"], source: string): RuleEntry {
+function grade(id: string, mass: number, status: RuleEntry["status"], source: string): RuleEntry {
   return {
-    id: `door-hinge-grade-${number}`,
-    what: `greatest adjusted mass on hinges of grade ${number}`,
+    id,
+    what: `greatest adjusted mass on hinges of grade ${id.split("-").at(-1)}`,
     value: mass,
     unit: "kg",
     status,

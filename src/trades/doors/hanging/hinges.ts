@@ -43,7 +43,15 @@ export interface HingeCase {
 }
 
 /** Grades for doors, from the weakest up. */
-const grades = [4, 7, 10, 11, 12, 13, 14] as const
+const grades = [
+  { grade: 4, id: "door-hinge-grade-4" },
+  { grade: 7, id: "door-hinge-grade-7" },
+  { grade: 10, id: "door-hinge-grade-10" },
+  { grade: 11, id: "door-hinge-grade-11" },
+  { grade: 12, id: "door-hinge-grade-12" },
+  { grade: 13, id: "door-hinge-grade-13" },
+  { grade: 14, id: "door-hinge-grade-14" },
+] as const
 /** Steps by which the middle hinge is moved in search of a free place, mm. */
 const searchStep: Mm = 1
 
@@ -101,7 +109,8 @@ export function hingeCount(
 /** The weakest grade that carries the adjusted mass, never under the one asked for fire doors; null if none carries it. */
 export function hingeGrade(adjusted: Kilograms, fire: boolean, rules: RulesRead): number | null {
   const floor = fire ? rules.value("door-hinge-grade-fire") : 0
-  return grades.find((each) => each >= floor && adjusted <= rules.value(`door-hinge-grade-${each}`)) ?? null
+  const carrying = grades.find(({ grade, id }) => grade >= floor && adjusted <= rules.value(id))
+  return carrying?.grade ?? null
 }
 
 /**

@@ -1,6 +1,6 @@
 import type { Mm } from "../../../kernels/units.ts"
 import type { RuleEntry } from "../../../rulebook/entry.ts"
-import type { Rules } from "../../../rulebook/rules.ts"
+import type { RulesRead } from "../rules-read.ts"
 
 /** A size that leaves are sold in, mm. */
 export interface LeafSize {
@@ -8,15 +8,25 @@ export interface LeafSize {
   height: Mm
 }
 
-const usual: LeafSize[] = [
-  ...[457, 533, 610, 686, 762, 838, 864].map((width) => ({ width, height: 1981 })),
-  { width: 813, height: 2032 },
-  ...[526, 626, 726, 826, 926].map((width) => ({ width, height: 2040 })),
-]
+const usual = [
+  { id: "door-leaf-457x1981", width: 457, height: 1981 },
+  { id: "door-leaf-533x1981", width: 533, height: 1981 },
+  { id: "door-leaf-610x1981", width: 610, height: 1981 },
+  { id: "door-leaf-686x1981", width: 686, height: 1981 },
+  { id: "door-leaf-762x1981", width: 762, height: 1981 },
+  { id: "door-leaf-838x1981", width: 838, height: 1981 },
+  { id: "door-leaf-864x1981", width: 864, height: 1981 },
+  { id: "door-leaf-813x2032", width: 813, height: 2032 },
+  { id: "door-leaf-526x2040", width: 526, height: 2040 },
+  { id: "door-leaf-626x2040", width: 626, height: 2040 },
+  { id: "door-leaf-726x2040", width: 726, height: 2040 },
+  { id: "door-leaf-826x2040", width: 826, height: 2040 },
+  { id: "door-leaf-926x2040", width: 926, height: 2040 },
+] as const
 
 /** Leaf sizes as rulebook entries: the width of each, the height in its range. */
-export const leafSizeRules: RuleEntry[] = usual.map(({ width, height }) => ({
-  id: `door-leaf-${width}x${height}`,
+export const leafSizeRules: RuleEntry[] = usual.map(({ id, width, height }) => ({
+  id,
   what: `width of a leaf sold ${height} high`,
   value: width,
   unit: "mm",
@@ -26,10 +36,8 @@ export const leafSizeRules: RuleEntry[] = usual.map(({ width, height }) => ({
 }))
 
 /** The sizes leaves are sold in, narrowest first. */
-export function leafSizes(rules: Rules): LeafSize[] {
-  return usual
-    .map(({ width, height }) => ({ width: rules.value(`door-leaf-${width}x${height}`), height }))
-    .sort((a, b) => a.width - b.width)
+export function leafSizes(rules: RulesRead): LeafSize[] {
+  return usual.map(({ id, height }) => ({ width: rules.value(id), height })).sort((a, b) => a.width - b.width)
 }
 
 /**

@@ -3,6 +3,7 @@ import type { ProductOf } from "../../../intake/schema/products.ts"
 import type { Kilograms, Mm } from "../../../kernels/units.ts"
 import type { JobFacts } from "../../trade.ts"
 import type { DoorAsk } from "../escape/asks.ts"
+import { isOpenWay } from "../escape/ways.ts"
 import type { DoorInputs } from "../inputs.ts"
 import type { RulesRead } from "../rules-read.ts"
 
@@ -43,6 +44,7 @@ export function leafText(leaf: Leaf | null, door: DoorEntry, work: DoorInputs): 
     const smoke = leaf.minutes > 0 && work.smoke ? "S" : ""
     return `${kind}${smoke}: ${leaf.name}`
   }
+  if (isOpenWay(door)) return "no leaf"
   if (work.hang === "stays") return `stays: ${door.leafNow ?? "as it hangs"}`
   if (work.hang === "rehang") return `goes back: ${door.leafNow ?? "the old leaf"}`
   return "not chosen"

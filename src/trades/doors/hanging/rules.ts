@@ -88,6 +88,14 @@ const threshold: RuleEntry[] = [
     safetyFloor: { most: 10 },
   },
   {
+    id: "door-threshold-play",
+    what: "play that the demands on the foot should leave a joiner",
+    value: 2,
+    unit: "mm",
+    status: "common practice",
+    source: null,
+  },
+  {
     id: "door-foot-least",
     what: "foot of leaf over a hard finished floor, least",
     value: 5,

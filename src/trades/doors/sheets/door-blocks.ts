@@ -5,11 +5,12 @@ import { type Fitted, type HungDoor, hasCloser, makesLining, needsSmoke } from "
 import { leafText } from "../hanging/leaf.ts"
 import { furniture } from "../materials.ts"
 import { halfText } from "../messages.ts"
+import type { RulesRead } from "../rules-read.ts"
 import { isBareOak, proudText } from "../steps.ts"
 import { leafDrawing } from "./elevation.ts"
 
 /** Everything to hang one leaf from, in working order. */
-export function doorBlocks(hung: HungDoor, fitted: Fitted, job: JobFacts): Block[] {
+export function doorBlocks(hung: HungDoor, fitted: Fitted, job: JobFacts, rules: RulesRead): Block[] {
   return [
     { kind: "heading", text: `Door ${hung.door.id}: ${hung.door.name}` },
     lead(hung, fitted),
@@ -17,7 +18,6 @@ export function doorBlocks(hung: HungDoor, fitted: Fitted, job: JobFacts): Block
       kind: "drawing",
       drawing: leafDrawing(hung, fitted),
       caption: `Door ${hung.door.id} seen from where the knuckles show; figures from the top of the leaf as hung, mm`,
-      maxHeight: 165,
       scale: 20,
     },
     ...(fitted.lining ? [liningTable(hung, fitted)] : []),
@@ -25,7 +25,7 @@ export function doorBlocks(hung: HungDoor, fitted: Fitted, job: JobFacts): Block
     upTable(hung, fitted),
     thresholdTable(hung, fitted),
     ironmongery(hung, fitted, job),
-    order(hung, fitted),
+    order(hung, fitted, rules),
     gapRecord(hung, fitted),
     checks(hung, fitted),
   ]
@@ -89,7 +89,7 @@ function liningTable(hung: HungDoor, fitted: Fitted): Block {
       { label: "Packing", as: "figure" },
     ],
     rows: [...sides, ...heads].map((cells) => ({ cells })),
-    note: "Head laid over the legs and screwed down through. Legs stand on the finished floor.",
+    note: `Rip the lining to the finished wall, ${halfText(hung.door.wall)} mm. Head laid over the legs and screwed down through. Legs stand on the finished floor.`,
   }
 }
 
@@ -215,11 +215,9 @@ function placeOf(what: string): string {
   return "on the spindle line"
 }
 
-function order(hung: HungDoor, fitted: Fitted): Block {
+function order(hung: HungDoor, fitted: Fitted, rules: RulesRead): Block {
   const { door, leaf, floors, work } = hung
   const fire = fitted.leaf.minutes > 0
-  const point = fitted.across
-  const trims = (values: number[]) => [...new Set(values.map(halfText))].join(" / ")
   const items = [
     `Check the mark: door ${door.id}, ${handText(hung)}.`,
     fire ? "Photograph label and plug; they stay on." : "",
@@ -228,19 +226,50 @@ function order(hung: HungDoor, fitted: Fitted): Block {
       ? `Foot of the kept lining is cut ${mmText(floors.buildUp)} above the deck.`
       : "",
     fitted.proud !== null && fitted.proud > 0 ? proudText(fitted.proud, work.rebateBy) : "",
-    `Plane off the hinge edge ${trims(point.map((each) => each.hingeTrim))}, evenly.`,
-    `Plane off the lock edge ${trims(point.map((each) => each.lockTrim))} (top to bottom as the table); ease it 2 or 3 degrees towards the stop.`,
-    `Cut off the foot ${trims(fitted.up.map((each) => each.footTrim))}; head ${trims(fitted.up.map((each) => each.headTrim))}.`,
-    fire ? "Lipping left after planing: at least 6 mm, or as the data sheet says." : "",
+    ...trimming(fitted),
+    fire
+      ? `Lipping left after planing: at least ${rules.value("door-lipping-least")} mm, or as the data sheet says.`
+      : "",
     "Mark hinges from the top of the leaf; same marks on the lining lowered by the head gap.",
     "Cut in hinges flush; one screw each, try, then all screws.",
     "Mark the spindle, bore and let in the latch; keep on the lining last, to the latch.",
     fire ? "Fit strips; no break but at the hinges." : "",
     isBareOak(hung) ? "Seal all six faces and every cut-out the same day; no plain steel on oak." : "",
-    "Stops: to the closed leaf, light touch on the lock side.",
+    `Stops: face ${halfText(fitted.leaf.thickness)} back from the knuckle face of the lining, to the closed leaf, light touch on the lock side.`,
     leaf && leaf.minutes > 0 ? "Never painted: strips, label, latch, hinges." : "",
   ].filter((each) => each !== "")
   return { kind: "list", caption: `Door ${door.id}: in this order`, items }
+}
+
+function trimming({ across, up }: Fitted): string[] {
+  const edge = (name: string, values: number[], how: string) => {
+    if (values.every((value) => value === 0)) return `${name}: nothing comes off.`
+    const figures = new Set(values).size === 1 ? values.slice(0, 1) : values
+    return `${name}: ${figures.map(halfText).join(" / ")} off${how}.`
+  }
+  return [
+    edge(
+      "Hinge edge",
+      across.map((each) => each.hingeTrim),
+      ", evenly",
+    ),
+    edge(
+      "Lock edge",
+      across.map((each) => each.lockTrim),
+      ", top to bottom as in the table",
+    ),
+    "Ease the lock edge 2 or 3 degrees towards the stop.",
+    edge(
+      "Foot",
+      up.map((each) => each.footTrim),
+      ", square and level",
+    ),
+    edge(
+      "Head",
+      up.map((each) => each.headTrim),
+      ", left to right as in the table",
+    ),
+  ]
 }
 
 function gapRecord(hung: HungDoor, fitted: Fitted): Block {

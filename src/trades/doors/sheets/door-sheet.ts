@@ -10,10 +10,12 @@ import { doorBlocks } from "./door-blocks.ts"
 /** The door sheet of one room: each leaf to hang, from drawing to checks; and the doors that stay. */
 export function doorSheets(task: Task<DoorsInputs>, work: Work): SheetModel[] {
   const { job, room, input } = task
-  const doors = doorsOfRoom(task, rulesRead(job.rules))
+  const rules = rulesRead(job.rules)
+  const doors = doorsOfRoom(task, rules)
   if (doors.length === 0) return []
   const notes = [input.note, ...doors.map(noteOf)].filter((each) => each !== undefined)
   const warnings = work.findings.filter((finding) => finding.severity !== "note")
+  const blocks = doors.flatMap((hung) => (hung.fitted ? doorBlocks(hung, hung.fitted, job, rules) : []))
   return [
     {
       kind: "doors",
@@ -37,12 +39,12 @@ export function doorSheets(task: Task<DoorsInputs>, work: Work): SheetModel[] {
             ]
           : []),
         ...(notes.length > 0 ? [{ kind: "text" as const, paragraphs: notes, as: "note" as const }] : []),
-        ...doors.flatMap((hung) => (hung.fitted ? doorBlocks(hung, hung.fitted, job) : [])),
+        ...blocks,
         ...unhung(doors),
         { kind: "cautions", items: work.cautions },
         { kind: "sign", roles: ["Joiner", "Foreman"] },
       ],
-      rests: work.rests,
+      rests: [...new Set([...work.rests, ...rules.ids()])],
     },
   ]
 }

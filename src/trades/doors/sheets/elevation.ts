@@ -7,13 +7,18 @@ import { halfText } from "../messages.ts"
 /** Distance of a dimension line from the leaf on paper, and between two of them, mm. */
 const firstLine: Mm = 7
 const lineStep: Mm = 7
-/** Space between elevation and plan, depth of wall drawn in plan, width of lining drawn where it is not known, real mm. */
-const planDrop: Mm = 420
+/** The same on the lock side, where the figures stand over the lining. */
+const lockLine: Mm = 9
+/** Plan beside the elevation: its distance, its level, and the wall drawn each side of the opening, real mm. */
+const planAside: Mm = 900
+const planLevel: Mm = 1350
+const pierWidth: Mm = 160
+/** Width of lining drawn where it is not known, real mm. */
 const nominalLining: Mm = 30
 const hingeWidth: Mm = 22
 const knobRadius: Mm = 26
 
-/** Elevation of a leaf as hung, seen from where the knuckles show, figures from its top; under it the plan with its swing. */
+/** Elevation of a leaf as hung, seen from where the knuckles show, figures from its top; beside it the plan with its swing. */
 export function leafDrawing(hung: HungDoor, fitted: Fitted): Drawing {
   const { door } = hung
   const left = door.hinges !== "right"
@@ -71,7 +76,7 @@ function leaf(fitted: Fitted, left: boolean): Shape[] {
     dimension(
       { x: left ? x + width : x, y: y + height },
       { x: left ? x + width : x, y },
-      (left ? 1 : -1) * (firstLine + lineStep),
+      (left ? 1 : -1) * (lockLine + lineStep),
       halfText(height),
     ),
     text({ x: opening / 2, y: y + height * 0.2 }, `under the foot ${halfText(under)}`),
@@ -118,50 +123,55 @@ function latch(fitted: Fitted, left: boolean): Shape[] {
     dimension(
       { x: edge, y: y + height },
       { x: edge, y: at.y },
-      (left ? 1 : -1) * firstLine,
+      (left ? 1 : -1) * lockLine,
       halfText(fromTop),
     ),
   ]
 }
 
-/** Plan under the elevation: the room the leaf swings into lies below. */
+/** Plan beside the elevation: the room the leaf swings into lies below. */
 function plan(hung: HungDoor, fitted: Fitted, left: boolean): Shape[] {
   const { opening } = box(fitted)
   const deep = hung.door.wall
-  const wallAt = -planDrop
+  const from = opening + planAside
   const reach = fitted.size.width
   const thick = fitted.leaf.thickness
-  const hinge = { x: left ? fitted.across[0]!.hingeGap : opening - fitted.across[0]!.hingeGap, y: wallAt }
+  const gap = fitted.across[0]!.hingeGap
+  const hinge = { x: left ? from + gap : from + opening - gap, y: planLevel }
   const pier = (x: Mm): Shape => ({
     kind: "box",
-    at: { x, y: wallAt },
-    width: 3 * deep,
+    at: { x, y: planLevel },
+    width: pierWidth,
     height: deep,
     stroke: { width: 0.5 },
     fill: "mid",
   })
+  const openLeaf: Shape = {
+    kind: "box",
+    at: { x: left ? hinge.x : hinge.x - thick, y: planLevel - reach },
+    width: thick,
+    height: reach,
+    stroke: { width: 0.35 },
+    fill: "white",
+  }
+  const swing: Shape = {
+    kind: "arc",
+    centre: hinge,
+    radius: reach,
+    from: left ? 270 : 180,
+    to: left ? 360 : 270,
+    stroke: { width: 0.18, dash: "dashed" },
+  }
+  const knuckle: Shape = { kind: "arc", centre: hinge, radius: 14, from: 0, to: 360, stroke: { width: 0.7 } }
+  const middle = from + opening / 2
   return [
-    pier(-3 * deep),
-    pier(opening),
-    {
-      kind: "box",
-      at: { x: left ? hinge.x : hinge.x - thick, y: wallAt - reach },
-      width: thick,
-      height: reach,
-      stroke: { width: 0.35 },
-      fill: "white",
-    },
-    {
-      kind: "arc",
-      centre: hinge,
-      radius: reach,
-      from: left ? 270 : 180,
-      to: left ? 360 : 270,
-      stroke: { width: 0.18, dash: "dashed" },
-    },
-    { kind: "arc", centre: hinge, radius: 14, from: 0, to: 360, stroke: { width: 0.7 } },
-    text({ x: opening / 2, y: wallAt + deep + 60 }, `plan: hinges on the ${left ? "left" : "right"}`),
-    text({ x: opening / 2, y: wallAt - reach * 0.45 }, hung.home.name),
+    pier(from - pierWidth),
+    pier(from + opening),
+    openLeaf,
+    swing,
+    knuckle,
+    text({ x: middle, y: planLevel + deep + 80 }, `plan: hinges on the ${left ? "left" : "right"}`),
+    text({ x: middle, y: planLevel - reach - 120 }, hung.home.name),
   ]
 }
 

@@ -130,7 +130,7 @@ function sectionDrawing({ heights }: Escape, job: JobFacts): Drawing {
     { kind: "line", from: { x: 0, y: height }, to: { x: sectionWidth, y: height }, stroke: { width: 0.7 } },
     {
       kind: "text",
-      at: { x: sectionWidth / 2, y: height + 250 },
+      at: { x: sectionWidth / 2, y: height + 340 },
       text: `${storey.name} ${metresText(height)}`,
       height: 3,
     },

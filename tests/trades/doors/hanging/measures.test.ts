@@ -8,7 +8,7 @@ import { CLEAR_WIDTHS, FIRE_GAPS, LEAF_SIZES, METRIC_SETS } from "../../../facts
 import { doorRules } from "../houses.ts"
 
 describe("leaf sizes", () => {
-  const sizes = leafSizes(doorRules)
+  const sizes = leafSizes(rulesRead(doorRules))
   it.each(LEAF_SIZES)("hold $what as $width x $height, the inches to the millimetre ($source)", (fact) => {
     expect(sizes).toContainEqual({ width: fact.width, height: fact.height })
     expect(Math.abs(fact.feet[0]! * 25.4 - fact.width)).toBeLessThanOrEqual(1)
