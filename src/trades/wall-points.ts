@@ -25,16 +25,18 @@ interface Elevation {
 
 /** Half the side of the square that stands for a point, mm. */
 const pointHalf: Mm = 43
+/** Middle of a point's number over its middle, mm. */
+const labelOver: Mm = 150
 /** Height of lettering on paper, mm. */
 const lettering: Mm = 2.5
 
 /** A wall seen from inside with its openings and marks, true to scale; heights from the finished floor. */
 export function wallDrawing({ room, wall, floor, marks }: Elevation): Drawing {
   const outline = wall.elevation.map(({ x, y }) => ({ x, y: y - floor }))
-  const openings: Shape[] = [
-    ...wall.doors.map((door) => opening(door.fromLeft, 0, door.width, door.height - floor)),
-    ...wall.windows.map((each) => opening(each.fromLeft, each.sill - floor, each.width, each.height)),
-  ]
+  const openings = [
+    ...wall.doors.map((each) => ({ ...each, id: each.door.id, sill: floor, height: each.height - floor })),
+    ...wall.windows,
+  ].flatMap((each) => opening({ ...each, sill: each.sill - floor }))
   const shapes: Shape[] = [
     { kind: "polygon", points: outline, stroke: { width: 0.5 } },
     {
@@ -54,21 +56,21 @@ export function wallDrawing({ room, wall, floor, marks }: Elevation): Drawing {
   }
 }
 
-function opening(fromLeft: Mm, from: Mm, width: Mm, height: Mm): Shape {
-  return { kind: "box", at: { x: fromLeft, y: from }, width, height, stroke: { width: 0.35 }, fill: "white" }
+function opening(of: { id: string; fromLeft: Mm; sill: Mm; width: Mm; height: Mm }): Shape[] {
+  const { id, fromLeft, sill, width, height } = of
+  const middle = { x: fromLeft + width / 2, y: sill + height / 2 }
+  return [
+    { kind: "box", at: { x: fromLeft, y: sill }, width, height, stroke: { width: 0.35 }, fill: "white" },
+    { kind: "text", at: middle, text: id, height: lettering, fixed: true },
+  ]
 }
 
 function markShapes({ text, fromLeft, height, size, dashed }: WallMark): Shape[] {
   const at = size ? { x: fromLeft, y: height } : { x: fromLeft - pointHalf, y: height - pointHalf }
   const { width, height: high } = size ?? { width: 2 * pointHalf, height: 2 * pointHalf }
   const stroke = dashed ? ({ width: 0.25, dash: "dashed" } as const) : ({ width: 0.35 } as const)
-  const label = size
-    ? { x: at.x + width / 2, y: at.y + high / 2 }
-    : { x: at.x + width + pointHalf, y: height }
+  const label = { x: at.x + width / 2, y: size ? at.y + high / 2 : height + labelOver }
   const box: Shape = { kind: "box", at, width, height: high, stroke, fill: size ? "none" : "black" }
   if (text === "") return [box]
-  return [
-    box,
-    { kind: "text", at: label, text, height: lettering, anchor: size ? "middle" : "start", masked: true },
-  ]
+  return [box, { kind: "text", at: label, text, height: lettering, masked: true }]
 }

@@ -3,6 +3,8 @@ import type { Point } from "../../kernels/polygon/point.ts"
 import type { Room, Wall } from "../../survey/room.ts"
 import type { DecoratingInputs } from "./inputs.ts"
 
+/** A surface's colour stands this far over its edge, mm. */
+const nameOver = 250
 /** Height of lettering on paper, mm. */
 const lettering = 2.5
 
@@ -20,13 +22,13 @@ export function wallUnderSlopes(room: Room): Wall | undefined {
 export function colourLine(wall: Wall, input: DecoratingInputs): Drawing {
   const meets = topEdges(wall).filter((edge) => input.slopeIs === "ceiling" || !isSloping(edge))
   const heavy = meets.map(([from, to]): Shape => ({ kind: "line", from, to, stroke: { width: 0.7 } }))
-  const middle = (edge: [Point, Point]): Point => ({
+  const above = (edge: [Point, Point]): Point => ({
     x: (edge[0].x + edge[1].x) / 2,
-    y: (edge[0].y + edge[1].y) / 2,
+    y: (edge[0].y + edge[1].y) / 2 + nameOver,
   })
   const names = topEdges(wall).map((edge): Shape => {
     const text = isSloping(edge) && input.slopeIs === "wall" ? input.wallColour : input.ceilingColour
-    return { kind: "text", at: middle(edge), text, height: lettering, masked: true }
+    return { kind: "text", at: above(edge), text, height: lettering }
   })
   const highest = Math.max(...wall.elevation.map((corner) => corner.y))
   return {

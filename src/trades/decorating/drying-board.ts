@@ -2,10 +2,10 @@ import type { Block, Row, SheetModel } from "../../kernels/paper.ts"
 import { fixed } from "../../kernels/units.ts"
 import { type DryingProcessId, dryingHours, dryingProcesses, dryingRests } from "../../rulebook/drying.ts"
 import type { Rules } from "../../rulebook/rules.ts"
-import type { Task, Work } from "../trade.ts"
+import type { Task } from "../trade.ts"
 import { wholeHours } from "./gates.ts"
 import type { DecoratingInputs } from "./inputs.ts"
-import { roomPaint } from "./work.ts"
+import { roomPaint } from "./room-paint.ts"
 
 /** Air that the board has a column for, °C, and humidities it has a table for, %. */
 const temperatures = [8, 12, 16, 20, 24]
@@ -15,7 +15,7 @@ const inDaysFrom = 72
 const hoursInDay = 24
 
 /** The drying and cure board of a room: earliest next step by the thermometer, with boxes to write in. */
-export function dryingBoard(task: Task<DecoratingInputs>, work: Work): SheetModel {
+export function dryingBoard(task: Task<DecoratingInputs>): SheetModel {
   const { room } = task
   const processes = processesIn(task)
   return {
@@ -46,7 +46,7 @@ export function dryingBoard(task: Task<DecoratingInputs>, work: Work): SheetMode
       },
       { kind: "sign", roles: ["Read by", "Foreman"] },
     ],
-    rests: [...new Set([...work.rests, ...processes.flatMap(dryingRests)])],
+    rests: [...new Set(processes.flatMap(dryingRests))],
   }
 }
 

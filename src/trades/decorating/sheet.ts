@@ -1,6 +1,7 @@
 import type { Block, Row, SheetModel } from "../../kernels/paper.ts"
 import { fixed } from "../../kernels/units.ts"
 import { datumText } from "../datum.ts"
+import { onPaper } from "../rests.ts"
 import type { Task, Work } from "../trade.ts"
 import { type CoatLine, dilutionOf } from "./coats.ts"
 import { colourLine, wallUnderSlopes } from "./colour-line.ts"
@@ -9,13 +10,13 @@ import { doorTags } from "./door-tags.ts"
 import { dryingBoard } from "./drying-board.ts"
 import { gateOf } from "./gates.ts"
 import type { DecoratingInputs } from "./inputs.ts"
+import { type RoomPaint, roomPaint } from "./room-paint.ts"
 import { coatOrder } from "./systems.ts"
-import { type RoomPaint, roomPaint } from "./work.ts"
 
 /** Sheets of decorating for one room: surfaces and coats in order, the drying board, door tags. */
 export function decoratingSheets(task: Task<DecoratingInputs>, work: Work): SheetModel[] {
   if (work.steps.length === 0) return []
-  return [surfaceSheet(task, work), dryingBoard(task, work), doorTags(task.room)]
+  return [surfaceSheet(task, work), dryingBoard(task), doorTags(task.room)]
 }
 
 function surfaceSheet(task: Task<DecoratingInputs>, work: Work): SheetModel {
@@ -42,7 +43,7 @@ function surfaceSheet(task: Task<DecoratingInputs>, work: Work): SheetModel {
       { kind: "cautions", items: work.cautions },
       { kind: "sign", roles: ["Decorator", "Foreman"] },
     ],
-    rests: work.rests,
+    rests: onPaper(work.rests),
   }
 }
 
@@ -116,7 +117,7 @@ function colourDrawing(task: Task<DecoratingInputs>): Block[] {
   const wall = wallUnderSlopes(task.room)
   if (!wall) return []
   const caption = `Slopes take the ${task.input.slopeIs}'s colour: the heavy line is where colours meet`
-  return [{ kind: "drawing", drawing: colourLine(wall, task.input), caption, maxHeight: 60 }]
+  return [{ kind: "drawing", drawing: colourLine(wall, task.input), caption, maxHeight: 90 }]
 }
 
 const stateWords = {

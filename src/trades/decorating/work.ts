@@ -1,30 +1,15 @@
 import type { Finding } from "../../kernels/finding.ts"
 import { fixed, roundHalfUp } from "../../kernels/units.ts"
-import { dryingForbidden, dryingProcesses, dryingRests } from "../../rulebook/drying.ts"
+import { dryingForbidden, dryingProcesses } from "../../rulebook/drying.ts"
 import { noWork, type Quantity, type Step, type Task, type Work } from "../trade.ts"
-import { cautionRests, decoratingCautions } from "./cautions.ts"
-import { type CoatLine, coatLines } from "./coats.ts"
+import { decoratingCautions } from "./cautions.ts"
+import type { CoatLine } from "./coats.ts"
 import { coldestToCoat } from "./dew-point.ts"
 import type { DecoratingInputs } from "./inputs.ts"
+import { decoratingRests } from "./rests.ts"
+import { type RoomPaint, roomPaint } from "./room-paint.ts"
 import { trimLength } from "./room-steps.ts"
 import { decoratingSteps } from "./steps.ts"
-import { type Surface, surfacesOf } from "./surfaces.ts"
-import { type WoodItem, woodworkOf } from "./woodwork.ts"
-
-/** A room's decorating before it is put on paper. */
-export interface RoomPaint {
-  surfaces: Surface[]
-  wood: WoodItem[]
-  lines: CoatLine[]
-}
-
-/** Surfaces, woodwork and coats of a room. */
-export function roomPaint(task: Task<DecoratingInputs>): RoomPaint {
-  const from = { room: task.room, input: task.input, facts: task.facts, rules: task.job.rules }
-  const surfaces = surfacesOf(from)
-  const wood = woodworkOf(from)
-  return { surfaces, wood, lines: coatLines(task, surfaces, wood) }
-}
 
 /** Decorating of one room: coats, litres, steps with their gates, cautions; what cannot be is a finding. */
 export function decoratingWork(task: Task<DecoratingInputs>): Work {
@@ -38,7 +23,7 @@ export function decoratingWork(task: Task<DecoratingInputs>): Work {
     steps,
     cautions: decoratingCautions(task, lines),
     findings: [...missingPaint(task, lines), ...accentFindings(task), ...airFindings(task, lines, steps)],
-    rests: restsOf(task, lines),
+    rests: decoratingRests(task, paint),
     results: resultsOf(paint),
   }
 }
@@ -171,15 +156,6 @@ function airFindings(task: Task<DecoratingInputs>, lines: CoatLine[], steps: Ste
       mend: "Warm the surface or dry the air, and read again.",
     },
   ]
-}
-
-function restsOf(task: Task<DecoratingInputs>, lines: CoatLine[]): string[] {
-  const rates = lines.map((line) => line.rateFrom).filter((id) => id !== "maker")
-  const processes = [...new Set(lines.map((line) => line.process))]
-  const mist =
-    lines.some((line) => line.coat.mist) && !task.input.mist ? ["decor-mist-paint", "decor-mist-water"] : []
-  const fixedRests = ["decor-void-deducted", "decor-waste", "decor-above-dew-point", ...cautionRests]
-  return [...new Set([...fixedRests, ...mist, ...rates, ...processes.flatMap(dryingRests)])]
 }
 
 function resultsOf({ surfaces, wood, lines }: RoomPaint): Record<string, unknown> {

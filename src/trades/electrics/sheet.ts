@@ -2,6 +2,7 @@ import type { Block, SheetModel } from "../../kernels/paper.ts"
 import { mmText } from "../../kernels/units.ts"
 import { datumText } from "../datum.ts"
 import { finishedFloor } from "../finished-floor.ts"
+import { onPaper } from "../rests.ts"
 import type { Task, Work } from "../trade.ts"
 import { wallDrawing } from "../wall-points.ts"
 import type { ElectricsInputs } from "./inputs.ts"
@@ -48,7 +49,7 @@ export function electricsSheets(task: Task<ElectricsInputs>, work: Work): SheetM
         { kind: "cautions", items: work.cautions },
         { kind: "sign", roles: ["Electrician", "Foreman"] },
       ],
-      rests: work.rests,
+      rests: onPaper(work.rests),
     },
   ]
 }

@@ -141,7 +141,11 @@ function restsOf(task: Task<ElectricsInputs>, points: ScheduledPoint[]): string[
     .map(({ point }) => heightRule(point.kind))
   const alarm = points.some(({ point }) => point.kind.endsWith("alarm")) ? ["elec-alarm-from-wall"] : []
   const wet = task.room.use === "bathroom" ? ["elec-wet-zone-height", "elec-wet-socket"] : []
-  return [...new Set(["elec-lowest", "elec-highest", "elec-from-opening", ...byRule, ...alarm, ...wet])]
+  const first = task.input.firstFix === "to-do" ? "elec-out-first-fix" : "elec-out-check"
+  const out = [first, "elec-out-fit", "elec-out-ease", "elec-out-visit"]
+  return [
+    ...new Set(["elec-lowest", "elec-highest", "elec-from-opening", ...byRule, ...alarm, ...wet, ...out]),
+  ]
 }
 
 function step(

@@ -2,6 +2,7 @@ import type { Block, SheetModel } from "../../kernels/paper.ts"
 import { mmText } from "../../kernels/units.ts"
 import { datumText } from "../datum.ts"
 import { finishedFloor } from "../finished-floor.ts"
+import { onPaper } from "../rests.ts"
 import type { Task, Work } from "../trade.ts"
 import { type WallMark, wallDrawing } from "../wall-points.ts"
 import type { PlumbingInputs } from "./inputs.ts"
@@ -37,7 +38,7 @@ export function plumbingSheets(task: Task<PlumbingInputs>, work: Work): SheetMod
         { kind: "cautions", items: work.cautions },
         { kind: "sign", roles: ["Plumber", "Foreman"] },
       ],
-      rests: work.rests,
+      rests: onPaper(work.rests),
     },
   ]
 }

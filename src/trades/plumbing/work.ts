@@ -159,5 +159,8 @@ function restsOf(task: Task<PlumbingInputs>, radiators: HungRadiator[]): string[
       ? ["plumb-radiator-foot", "plumb-tail-beside", "plumb-tail-off", "plumb-heat-settle"]
       : []
   const gap = radiators.length > 0 && task.facts.floorGap === undefined ? ["plumb-pipe-gap"] : []
-  return [...hung, ...gap, ...(task.input.sanitaryware.length > 0 ? dryingRests("sealant") : [])]
+  const first = task.input.firstFix === "to-do" ? "plumb-out-first-fix" : "plumb-out-check"
+  const out = [first, "plumb-out-test", ...(hung.length > 0 ? ["plumb-out-radiator"] : [])]
+  if (task.input.sanitaryware.length > 0) out.push("plumb-out-ware")
+  return [...hung, ...gap, ...out, ...(task.input.sanitaryware.length > 0 ? dryingRests("sealant") : [])]
 }

@@ -4,6 +4,7 @@ import { fixed, mmText } from "../../kernels/units.ts"
 import { dryingHours } from "../../rulebook/drying.ts"
 import { datumText } from "../datum.ts"
 import { finishedFloor } from "../finished-floor.ts"
+import { onPaper } from "../rests.ts"
 import type { Task, Work } from "../trade.ts"
 import { wallDrawing } from "../wall-points.ts"
 import { jointOf, type TileField, tileFields } from "./fields.ts"
@@ -42,7 +43,7 @@ export function tilingSheets(task: Task<TilingInputs>, work: Work): SheetModel[]
         { kind: "cautions", items: work.cautions },
         { kind: "sign", roles: ["Tiler", "Foreman"] },
       ],
-      rests: work.rests,
+      rests: onPaper(work.rests),
     },
   ]
 }

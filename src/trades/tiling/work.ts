@@ -61,7 +61,8 @@ function restsOf(task: TilingTask, fields: TileField[]): string[] {
     ...(task.input.joint === undefined ? ["tile-joint"] : []),
     ...(task.input.floor && task.input.floorBuildUp === undefined ? ["tile-bed"] : []),
     ...["tile-edge-joint", "tile-least-cut", "tile-grout-density", "tile-waste", "tile-paste-waste"],
-    ...new Set(fields.map((field) => `tile-adhesive-${field.on}`)),
+    ...new Set(fields.flatMap((field) => [`tile-adhesive-${field.on}`, `tile-out-${field.on}`])),
+    ...["tile-out-prepare", "tile-out-grout", "tile-out-seal"],
     ...new Set((["tile-adhesive", "grout", "grout-wet", "sealant"] as const).flatMap(dryingRests)),
   ]
 }
