@@ -49,8 +49,10 @@ export const doorInputs = z
         examples: ["new"],
       }),
     leaf: id.optional().meta({ description: "Product id of the leaf.", examples: ["leaf-oak-44-762"] }),
-    was: leafAsItWas.optional(),
-    certificate: certificate.optional(),
+    was: leafAsItWas.optional().meta({ description: "The leaf that hangs there now, as measured." }),
+    certificate: certificate
+      .optional()
+      .meta({ description: "Figures of the leaf's own data sheet; they override the rulebook." }),
     lining: id.optional().meta({ description: "Product id of the lining timber, where a lining is made." }),
     stop: id.optional().meta({ description: "Product id of the planted stop." }),
     hinge: id.optional().meta({ description: "Product id of the hinges." }),
