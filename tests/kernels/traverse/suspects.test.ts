@@ -70,15 +70,15 @@ describe("generated rooms with one misread", () => {
   }, 240_000)
 
   it("with just the checks that fix the shape: first in at least 80 %, and where it shows at all in at least 95 %", () => {
-    const { first, shows, furthest } = shares(300, 0)
-    expect(first).toBeGreaterThanOrEqual(240)
+    const { first, shows, furthest } = shares(200, 0)
+    expect(first).toBeGreaterThanOrEqual(160)
     expect(first / shows).toBeGreaterThanOrEqual(0.95)
     expect(furthest).toBeLessThanOrEqual(tolerances.length)
   })
 
   it("with no check at all: often it does not show or two explain it; where it shows, the right one is among those named likeliest", () => {
-    const { first, equally, shows, furthest } = shares(300, -1)
-    expect(first).toBeGreaterThanOrEqual(100)
+    const { first, equally, shows, furthest } = shares(200, -1)
+    expect(first).toBeGreaterThanOrEqual(66)
     expect(equally / shows).toBeGreaterThanOrEqual(0.95)
     expect(furthest).toBeLessThanOrEqual(tolerances.length)
   })
