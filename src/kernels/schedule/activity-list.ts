@@ -1,4 +1,4 @@
-import type { Compiled } from "./problem.ts"
+import type { Compiled, StartGap } from "./problem.ts"
 import type { Seeded } from "./seeded.ts"
 
 /** The first `order` of those ready, again and again: a list in which each activity stands behind all it waits for. */
@@ -51,18 +51,37 @@ export function sampledList(problem: Compiled, chance: Seeded): Int32Array {
 
 /** The activities by when they start, ties by number; each still behind all it waits for, overlaps included. */
 export function listByStart(problem: Compiled, starts: Int32Array): Int32Array {
-  const list = Int32Array.from({ length: problem.count }, (_, a) => a)
-  list.sort((a, b) => starts[a]! - starts[b]! || a - b)
-  return problem.gaps.some(({ gap }) => gap < 0) ? repaired(problem, list) : list
+  const list = sorted(starts)
+  return problem.gaps.some(isBackward) ? repaired(problem, list) : list
 }
 
 /** The activities by when they finish, the last first; each still before all it waits for. */
 export function listByFinishBackward(problem: Compiled, starts: Int32Array): Int32Array {
-  const { duration } = problem
-  const list = Int32Array.from({ length: problem.count }, (_, a) => a)
-  list.sort((a, b) => starts[b]! + duration[b]! - starts[a]! - duration[a]! || b - a)
-  const overlapping = problem.gaps.some(({ from, gap }) => gap < duration[from]!)
-  return overlapping ? repaired(problem, list.reverse()).reverse() : list
+  const { duration, gaps } = problem
+  const finishes = new Int32Array(starts.length)
+  for (let a = 0; a < starts.length; a++) finishes[a] = starts[a]! + duration[a]!
+  const list = sorted(finishes)
+  const overlapping = gaps.some(({ from, gap }) => gap < duration[from]!)
+  return (overlapping ? repaired(problem, list) : list).reverse()
+}
+
+function isBackward({ gap }: StartGap): boolean {
+  return gap < 0
+}
+
+/** Activities by their key, ties by number: a counting sort, for keys that are small whole numbers from 0 on. */
+function sorted(keys: Int32Array): Int32Array {
+  let most = 0
+  for (let a = 0; a < keys.length; a++) if (keys[a]! > most) most = keys[a]!
+  const place = new Int32Array(most + 2)
+  for (let a = 0; a < keys.length; a++) place[keys[a]! + 1] = place[keys[a]! + 1]! + 1
+  for (let key = 1; key <= most; key++) place[key] = place[key]! + place[key - 1]!
+  const list = new Int32Array(keys.length)
+  for (let a = 0; a < keys.length; a++) {
+    list[place[keys[a]!]!] = a
+    place[keys[a]!] = place[keys[a]!]! + 1
+  }
+  return list
 }
 
 /** The list with each activity moved behind all it waits for, otherwise in the same order. */

@@ -25,10 +25,10 @@ interface Member extends Found {
   list: Int32Array
 }
 
-/** Members of a generation; small populations over many generations did best on generated projects of 30 and 60 activities. */
+/** Members of a generation; 25 to 100 came out alike on made-up projects of 60 activities. */
 const POPULATION = 50
-/** Chance of each neighbouring pair in a list to change places. */
-const SWAP_CHANCE = 0.05
+/** Chance of each neighbouring pair in a list to change places; half of it came out 0.3 % longer on made-up projects. */
+const SWAP_CHANCE = 0.1
 /** After so many generations without a better schedule all but the best member start afresh. */
 const PATIENCE = 40
 

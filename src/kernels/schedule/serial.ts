@@ -1,11 +1,22 @@
-import type { Compiled } from "./problem.ts"
+import type { Compiled, StartGap } from "./problem.ts"
 
-/** The room in which schedules of one problem are made, used again for each. */
+/** The room in which schedules of one problem are made, used again for each; links and needs laid out flat for speed. */
 export interface Workspace {
   problem: Compiled
-  /** Units of each resource in use at each time, resource by resource. */
+  /** Links into and out of each activity: those of activity a stand from `first[a]` to `first[a + 1]`. */
+  into: FlatLinks
+  from: FlatLinks
+  /** Units of resource r in use at a time, at `time * width + r`. */
   usage: Int32Array
+  /** Most units that may be in use for activity a still to run, at `a * width + r`. */
+  room: Int32Array
   horizon: number
+}
+
+interface FlatLinks {
+  first: Int32Array
+  other: Int32Array
+  gap: Int32Array
 }
 
 /** Room to schedule in: long enough for every activity one after another with all its waits. */
@@ -15,7 +26,15 @@ export function workspace(problem: Compiled): Workspace {
     const gaps = problem.gapsInto[a]!.map(({ from, gap }) => Math.max(0, gap - problem.duration[from]!))
     horizon += problem.duration[a]! + Math.max(0, ...gaps)
   }
-  return { problem, usage: new Int32Array(horizon * problem.capacities.length), horizon }
+  const width = problem.capacities.length
+  return {
+    problem,
+    into: flat(problem.gapsInto, ({ from }) => from),
+    from: flat(problem.gapsFrom, ({ to }) => to),
+    usage: new Int32Array(horizon * width),
+    room: problem.demand.map((units, at) => problem.capacities[at % width]! - units),
+    horizon,
+  }
 }
 
 /**
@@ -25,14 +44,15 @@ export function workspace(problem: Compiled): Workspace {
  * @returns the makespan
  */
 export function scheduleForward(space: Workspace, list: Int32Array, starts: Int32Array): number {
-  const { problem } = space
-  const { duration, release, gapsInto } = problem
+  const { duration, release } = space.problem
+  const { first, other, gap } = space.into
   space.usage.fill(0)
   let makespan = 0
-  for (const activity of list) {
+  for (let place = 0; place < list.length; place++) {
+    const activity = list[place]!
     let earliest = release[activity]!
-    for (const { from, gap } of gapsInto[activity]!) {
-      const ready = starts[from]! + gap
+    for (let link = first[activity]!; link < first[activity + 1]!; link++) {
+      const ready = starts[other[link]!]! + gap[link]!
       if (ready > earliest) earliest = ready
     }
     const start = firstFit(space, activity, earliest)
@@ -57,13 +77,14 @@ export function scheduleBackward(
   end: number,
   starts: Int32Array,
 ): boolean {
-  const { problem } = space
-  const { duration, gapsFrom } = problem
+  const { duration } = space.problem
+  const { first, other, gap } = space.from
   space.usage.fill(0)
-  for (const activity of list) {
+  for (let place = 0; place < list.length; place++) {
+    const activity = list[place]!
     let latest = end - duration[activity]!
-    for (const { to, gap } of gapsFrom[activity]!) {
-      const must = starts[to]! - gap
+    for (let link = first[activity]!; link < first[activity + 1]!; link++) {
+      const must = starts[other[link]!]! - gap[link]!
       if (must < latest) latest = must
     }
     const start = lastFit(space, activity, latest)
@@ -74,46 +95,57 @@ export function scheduleBackward(
   return true
 }
 
-/** The first start, not before `from`, at which all the activity needs is free through its duration. */
-function firstFit({ problem, usage, horizon }: Workspace, activity: number, from: number): number {
-  const { capacities, demand, resources } = problem
-  const length = problem.duration[activity]!
-  const width = capacities.length
+/** The first start, not before `from`, at which all the activity needs is free through its duration; looks at the far end first. */
+function firstFit(space: Workspace, activity: number, from: number): number {
+  const length = space.problem.duration[activity]!
   let start = from
-  for (let time = start; time < start + length; time++) {
-    for (const r of resources[activity]!) {
-      if (usage[r * horizon + time]! + demand[activity * width + r]! > capacities[r]!) {
-        start = time + 1
-        break
-      }
-    }
+  let free = start
+  for (let time = start + length - 1; time >= free; time--) {
+    if (!isFull(space, activity, time)) continue
+    free = start + length
+    start = time + 1
+    time = start + length
   }
   return start
 }
 
-/** The last start, not after `from`, at which all the activity needs is free through its duration. */
-function lastFit({ problem, usage, horizon }: Workspace, activity: number, from: number): number {
-  const { capacities, demand, resources } = problem
-  const length = problem.duration[activity]!
-  const width = capacities.length
+/** The last start, not after `from`, at which all the activity needs is free through its duration; negative if there is none. */
+function lastFit(space: Workspace, activity: number, from: number): number {
+  const length = space.problem.duration[activity]!
   let start = from
-  for (let time = start + length - 1; time >= start && start >= 0; time--) {
-    for (const r of resources[activity]!) {
-      if (usage[r * horizon + time]! + demand[activity * width + r]! > capacities[r]!) {
-        start = time - length
-        break
-      }
-    }
+  let free = start + length
+  for (let time = start; time < free && start >= 0; time++) {
+    if (!isFull(space, activity, time)) continue
+    free = start
+    start = time - length
+    time = start - 1
   }
   return start
 }
 
-function take({ problem, usage, horizon }: Workspace, activity: number, start: number): void {
-  const { demand, resources } = problem
+function isFull({ problem, usage, room }: Workspace, activity: number, time: number): boolean {
   const width = problem.capacities.length
-  const finish = start + problem.duration[activity]!
-  for (const r of resources[activity]!) {
-    const units = demand[activity * width + r]!
-    for (let at = r * horizon + start; at < r * horizon + finish; at++) usage[at] = usage[at]! + units
+  const need = activity * width
+  const used = time * width
+  for (let r = 0; r < width; r++) if (usage[used + r]! > room[need + r]!) return true
+  return false
+}
+
+function take({ problem, usage }: Workspace, activity: number, start: number): void {
+  const { demand, duration, capacities } = problem
+  const width = capacities.length
+  const need = activity * width
+  const end = (start + duration[activity]!) * width
+  for (let used = start * width; used < end; used += width) {
+    for (let r = 0; r < width; r++) usage[used + r] = usage[used + r]! + demand[need + r]!
   }
+}
+
+function flat(links: readonly StartGap[][], otherEnd: (link: StartGap) => number): FlatLinks {
+  const first = new Int32Array(links.length + 1)
+  links.forEach((each, a) => {
+    first[a + 1] = first[a]! + each.length
+  })
+  const all = links.flat()
+  return { first, other: Int32Array.from(all, otherEnd), gap: Int32Array.from(all, ({ gap }) => gap) }
 }

@@ -23,6 +23,9 @@ export class Propagation {
   readonly #linksBy: number[][]
   readonly #stored: Literal[][] = []
   readonly #storedAt: number[] = []
+  readonly #follow = (literal: Literal, clause: number): void => {
+    this.trail.raise(this.trail.keyOf[literal]!, this.trail.worth(literal), clause * 4 + CLAUSE)
+  }
   #entered = 0
   #conflict: Literal[] = []
 
@@ -149,9 +152,7 @@ export class Propagation {
     let clear = true
     for (let w = old + 1; w <= risen && clear; w++) {
       const gone = trail.opposite[trail.literal(key, w)]!
-      const empty = this.clauses.whenFalse(gone, (literal, clause) => {
-        trail.raise(trail.keyOf[literal]!, trail.worth(literal), clause * 4 + CLAUSE)
-      })
+      const empty = this.clauses.whenFalse(gone, this.#follow)
       if (empty) {
         this.#conflict = Array.from(empty.literals, (literal) => trail.opposite[literal]!)
         clear = false
