@@ -54,6 +54,10 @@ const INFEASIBLE = 8
 const COST_BOUND = 11
 /** Steps that one node costs for each row and column; measured, rounded up. */
 const STEPS_PER_CELL = 1_500
+/** Nodes from one plunge to the next. */
+const NODES_PER_PLUNGE = 40
+/** A plunge takes a column once more if it is used more than once less this. */
+const MOSTLY = 0.3
 /** How much sooner the widest pieces are branched on than the narrowest. */
 const WIDE_FIRST = 0.2
 
@@ -117,28 +121,75 @@ class Branching {
       this.#done = true
       return
     }
-    this.#effort.spend(STEPS_PER_CELL * (this.#columns.length + this.#model.widths.length))
-    this.#program.run()
-    const status = this.#program.getModelStatus()
-    if (status === INFEASIBLE || status === COST_BOUND) return
-    if (status !== OPTIMAL) {
-      this.cut = true
-      return
-    }
-    const value = this.#program.getObjectiveValue()
-    if (value > this.#atMost + NEARLY) return
-    const { colValue, colDual } = this.#program.getSolution()
-    const question = this.#question(colValue)
+    const relaxed = this.#relaxed()
+    if (relaxed === undefined) return
+    const question = this.#question(relaxed.uses)
     if (question === undefined) {
-      this.#keep(colValue)
+      this.#keep(relaxed.uses)
       return
     }
     const basis = this.#program.getBasis()
-    const shut = this.#shutDear(colDual, this.#atMost - value + NEARLY)
+    const shut = this.#shutDear(relaxed.duals, this.#atMost - relaxed.value + NEARLY)
+    if (this.#nodes % NODES_PER_PLUNGE === 1) this.#plunge(relaxed.uses, basis)
     const whole = Math.floor(question.sum + NEARLY)
-    this.#child(question.members, whole + 1, this.#infinity, basis)
+    if (!this.#done) this.#child(question.members, whole + 1, this.#infinity, basis)
     if (!this.#done) this.#child(question.members, 0, whole, basis)
     for (const [column, upper] of shut) this.#bound(column, this.#lower[column] as number, upper)
+  }
+
+  /** The linear program as it stands; undefined if it allows no plan that is wanted. */
+  #relaxed(): { value: number; uses: Float64Array; duals: Float64Array } | undefined {
+    this.#effort.spend(STEPS_PER_CELL * (this.#columns.length + this.#model.widths.length))
+    this.#program.run()
+    const status = this.#program.getModelStatus()
+    if (status === INFEASIBLE || status === COST_BOUND) return undefined
+    if (status !== OPTIMAL) {
+      this.cut = true
+      return undefined
+    }
+    const value = this.#program.getObjectiveValue()
+    if (value > this.#atMost + NEARLY) return undefined
+    const { colValue, colDual } = this.#program.getSolution()
+    return { value, uses: colValue, duals: colDual }
+  }
+
+  /** Straight down without coming back: all columns used nearly once more are taken together, until a plan is whole or none is left. */
+  #plunge(first: Float64Array, basis: BasisInput): void {
+    const taken: [number, number][] = []
+    const cut = this.cut
+    for (let uses: Float64Array | undefined = first; uses !== undefined; uses = this.#relaxed()?.uses) {
+      const whole = Array.from(uses.subarray(0, this.#columns.length), (use) => Math.floor(use + MOSTLY))
+      let more = whole.flatMap((count, column) => (count > (this.#lower[column] as number) ? [column] : []))
+      if (more.length === 0) {
+        const column = this.#mostUsed(uses)
+        if (column === undefined) {
+          this.#keep(uses)
+          break
+        }
+        more = [column]
+        whole[column] = (this.#lower[column] as number) + 1
+      }
+      for (const column of more) {
+        taken.push([column, this.#lower[column] as number])
+        this.#bound(column, whole[column] as number, this.#upper[column] as number)
+      }
+    }
+    for (const [column, lower] of taken.reverse()) this.#bound(column, lower, this.#upper[column] as number)
+    this.#program.setBasis(basis)
+    this.cut = cut
+  }
+
+  /** The column whose use is farthest above what is taken of it already; undefined if all uses are whole. */
+  #mostUsed(uses: Float64Array): number | undefined {
+    let best: number | undefined
+    let most = NEARLY
+    this.#columns.forEach((_, column) => {
+      const over = (uses[column] as number) - (this.#lower[column] as number)
+      if (!isBroken(uses[column] as number) || over <= most) return
+      best = column
+      most = over
+    })
+    return best
   }
 
   #child(members: readonly number[], low: number, high: number, basis: BasisInput): void {

@@ -35,10 +35,10 @@ export async function solvePortfolio(model: CuttingModel, first: Pattern[], effo
 }
 
 /** Rounds of bar-by-bar filling before and after the linear program. */
-const FIRST_ROUNDS = 10
-const PRICED_ROUNDS = 40
+const FIRST_ROUNDS = 5
+const PRICED_ROUNDS = 12
 /** Rounds in which a dive finishes its rest. */
-const DIVE_ROUNDS = 4
+const DIVE_ROUNDS = 2
 /** Dives at most, one after another. */
 const DIVES = 4
 /** Patterns that branch and bound is given at most. */
@@ -78,14 +78,15 @@ class Search {
       const prices = this.#generate(master)
       if (this.#met) return
       this.#fill(this.#whole, prices, PRICED_ROUNDS)
-      if (await this.#list(FEW_PATTERNS, FEW_NODES)) return
+      await this.#list(FEW_PATTERNS, FEW_NODES)
+      await this.#deepen(SOME_PATTERNS, FEW_NODES)
       for (let dive = 0; dive < DIVES && !this.#met && !this.#effort.exhausted; dive++) {
         this.#dive(master, dive)
-        if (this.#met || (await this.#list(FEW_PATTERNS << (2 * dive), FEW_NODES << dive))) return
+        await this.#deepen(SOME_PATTERNS << (2 * dive), FEW_NODES << dive)
       }
+      if (this.#met || this.#effort.exhausted) return
       await this.#restricted(master)
-      while (!this.#met && !this.#effort.exhausted)
-        if (!(await this.#list(PATTERNS_AT_MOST, Number.POSITIVE_INFINITY))) break
+      await this.#deepen(PATTERNS_AT_MOST, Number.POSITIVE_INFINITY)
     } finally {
       master.close()
     }
@@ -118,14 +119,17 @@ class Search {
 
   #begin(master: Master): void {
     for (const { stock, counts } of this.plan) master.add({ stock, counts })
+    const endless = this.#model.stocks.flatMap((stock, index) =>
+      stock.limit === Number.POSITIVE_INFINITY ? [index] : [],
+    )
+    const costOf = (index: number) => this.#model.stocks[index]?.cost ?? 0
     this.#model.widths.forEach((width, type) => {
-      this.#model.stocks.forEach((stock, index) => {
-        const fit = Math.min(this.#model.demand[type] as number, Math.floor(stock.capacity / width))
-        if (stock.limit !== Number.POSITIVE_INFINITY || fit < 1) return
-        for (const count of new Set([1, fit])) {
-          master.add({ stock: index, counts: this.#model.widths.map((_, at) => (at === type ? count : 0)) })
-        }
-      })
+      const fitting = endless.filter((index) => (this.#model.stocks[index]?.capacity ?? 0) >= width)
+      const stock = fitting.reduce((a, b) => (costOf(b) < costOf(a) ? b : a))
+      const fit = Math.floor((this.#model.stocks[stock]?.capacity ?? 0) / width)
+      for (const count of new Set([1, Math.min(fit, this.#model.demand[type] as number)])) {
+        master.add({ stock, counts: this.#model.widths.map((_, at) => (at === type ? count : 0)) })
+      }
     })
   }
 
@@ -154,28 +158,38 @@ class Search {
     this.#offer((await patternProgram(this.#model, master.columns, asked, this.#effort)).plan)
   }
 
-  /** Lists every pattern that a cheaper plan could need and searches them; false if they are too many or the search was cut short. */
-  async #list(most: number, nodes: number): Promise<boolean> {
-    const atMost = this.#totals.before(this.cost)
-    if (this.#proved === undefined) return false
-    const columns = worthwhilePatterns(
-      this.#model,
-      this.#proved,
-      atMost - this.#proved.bound,
-      most,
-      this.#effort,
-    )
+  /** All patterns that a cheaper plan could need, if they are few: one search settles the rest. */
+  async #list(most: number, nodes: number): Promise<void> {
+    if (!this.#met) await this.#searchUpTo(this.#totals.before(this.cost), most, nodes)
+  }
+
+  /** Asks for a plan at the least total still possible, then at greater ones, until cost and bound meet or the patterns are too many. */
+  async #deepen(most: number, nodes: number): Promise<void> {
+    for (let step = 1; !this.#met && !this.#effort.exhausted; step *= 2) {
+      const dearest = this.#totals.before(this.cost)
+      const atMost = Math.min(dearest, this.#totals.next(this.bound + step - 1))
+      if (!(await this.#searchUpTo(atMost, most, nodes))) return
+    }
+  }
+
+  /** Lists every pattern that a plan of at most this total could need and searches them; false if that was cut short. */
+  async #searchUpTo(atMost: number, most: number, nodes: number): Promise<boolean> {
+    const proved = this.#proved
+    if (proved === undefined) return false
+    const columns = worthwhilePatterns(this.#model, proved, atMost - proved.bound, most, this.#effort)
     if (columns === undefined) return false
     const asked = { atMost, target: this.bound, totals: this.#totals, nodes }
     const { plan, complete } = await branchedPlan(this.#model, columns, asked, this.#effort)
     this.#offer(plan)
-    if (complete) this.bound = this.cost
+    if (complete) this.bound = Math.min(this.cost, this.#totals.next(atMost + 1))
     return complete
   }
 }
 
 /** Patterns so few that listing them comes before more diving. */
-const FEW_PATTERNS = 3_000
+const FEW_PATTERNS = 600
+/** Patterns that are worth a short search at any time. */
+const SOME_PATTERNS = 2_500
 /** Nodes of the first search over so few. */
 const FEW_NODES = 300
 /** Branch-and-bound nodes spent on the columns of the linear program alone. */

@@ -28,8 +28,8 @@ export class Pricing {
     if (!this.#exact) this.#table(values, available)
   }
 
-  /** Finds good fillings; `exact` says whether they are the best. */
-  quick(values: ArrayLike<number>, available: ArrayLike<number>): void {
+  /** Finds good fillings in so many steps for each stock at most; `exact` says whether they are the best. */
+  quick(values: ArrayLike<number>, available: ArrayLike<number>, atMost = QUICK_STEPS): void {
     const cells = this.#knapsack.cells(values, available)
     if (cells <= SMALL_TABLE) {
       this.#table(values, available)
@@ -37,7 +37,7 @@ export class Pricing {
     }
     this.#byTable = false
     this.#exact = true
-    const steps = Math.ceil(cells / (CELLS_PER_STEP * this.#model.stocks.length))
+    const steps = Math.min(atMost, Math.ceil(cells / (CELLS_PER_STEP * this.#model.stocks.length)))
     this.#model.stocks.forEach(({ capacity }, stock) => {
       const found = bestFilling(this.#model.widths, { values, available, capacity, steps })
       this.#effort.spend(found.steps * CELLS_PER_STEP + STEPS_TO_RANK * this.#model.widths.length)
@@ -73,6 +73,8 @@ export class Pricing {
   }
 }
 
+/** Steps of a search for one stock where a good filling is enough. */
+const QUICK_STEPS = 3_000
 /** Cells of a table that are filled sooner than a search is set up. */
 const SMALL_TABLE = 20_000
 /** Cells of a table that take as long as one step of the search. */

@@ -51,6 +51,8 @@ export function sequentialPlan(
 
 /** Whole-number value of one unit of worth, for exact tables. */
 const VALUE_SCALE = 2 ** 30
+/** Steps of the search for one bar, all stocks together. */
+const STEPS_PER_BAR = 3_000
 /** Keeps every piece worth something. */
 const LEAST_WORTH = 1e-9
 /** Greatest power by which wide pieces are worth more for their width. */
@@ -67,7 +69,7 @@ function onePlan(
   const whole = wholeValues(values)
   const plan: Pattern[] = []
   while (demand.some((count) => count > 0)) {
-    pricing.quick(whole, demand)
+    pricing.quick(whole, demand, Math.ceil(STEPS_PER_BAR / model.stocks.length))
     const stock = stockFor(model, pricing, demand, limits)
     if (stock < 0) return undefined
     const counts = [...pricing.counts(stock)]
