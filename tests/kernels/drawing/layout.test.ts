@@ -34,12 +34,14 @@ describe("layout", () => {
     const random = seeded(77)
     for (let count = 0; count < 200; count++) {
       const { labels, marks, box } = layoutDrawing(roomDrawing(random), 50)
-      for (const [index, one] of labels.entries()) {
-        for (const other of labels.slice(index + 1)) expect(boxesOverlap(one.box, other.box)).toBe(false)
-      }
-      for (const { x, y } of marks.flatMap(markReach)) {
-        expect(x > box.left && x < box.right && y > box.bottom && y < box.top).toBe(true)
-      }
+      const overlaps = labels.flatMap((one, index) =>
+        labels.slice(index + 1).filter((other) => boxesOverlap(one.box, other.box)),
+      )
+      expect(overlaps).toEqual([])
+      const outside = marks
+        .flatMap(markReach)
+        .filter(({ x, y }) => x <= box.left || x >= box.right || y <= box.bottom || y >= box.top)
+      expect(outside).toEqual([])
     }
   })
 
