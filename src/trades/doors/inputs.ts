@@ -95,7 +95,7 @@ export const doorInputs = z
       .boolean()
       .default(true)
       .meta({ description: "false: the swing was tried on site and is clear; do not check it." }),
-    note: text.optional(),
+    note: text.optional().meta({ description: "A note printed at the head of the door sheet." }),
   })
   .meta({ description: "What is to hang in a doorway." })
 export type DoorInputs = z.infer<typeof doorInputs>
