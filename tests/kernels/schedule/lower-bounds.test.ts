@@ -18,7 +18,8 @@ describe("lower bounds", () => {
   })
 
   it("worked by hand: chain, work and activities that exclude one another", () => {
-    // a 3 → b 2 is a chain of 5; units 2×3 + 1×2 + 2×4 + 2×1 = 18 over 2 = 9; a, c, d pairwise exclude: 3 + 4 + 1, b (1) excludes none of c (2)? 1 + 2 = 3 > 2: it does: 10
+    // a 3 → b 2 is a chain of 5; units 2×3 + 1×2 + 2×4 + 2×1 = 18 over 2 is 9;
+    // b waits for a, and no other two fit side by side: 3 + 2 + 4 + 1 = 10
     const project = compiled({
       activities: [
         { id: "a", duration: 3, demand: [2], after: [] },

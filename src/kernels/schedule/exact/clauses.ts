@@ -9,7 +9,9 @@ export interface Clause {
 /** What following up the clauses came to: nothing more, or a clause none of whose bounds can hold. */
 export type ClauseConflict = Clause | null
 
+/** How fast a clause's earlier use is forgotten, a conflict at a time. */
 const DECAY = 0.999
+/** Activities are scaled down beyond this, well within double precision's range. */
 const TOO_LARGE = 1e100
 
 /** The learned clauses, each watched by two of its bounds. */

@@ -20,10 +20,14 @@ export interface Proof {
   found: Found | null
 }
 
+/** How fast the part a bound had in earlier conflicts is forgotten, a conflict at a time. */
 const ACTIVITY_DECAY = 0.95
+/** Activities are scaled down beyond this, well within double precision's range. */
 const TOO_LARGE = 1e100
 /** Conflicts of the shortest run between restarts (multiplied by Luby's sequence). */
 const RUN = 100
+/** Dead ends between two questions whether the time is up. */
+const CONFLICTS_BETWEEN_ASKING = 64
 /** Clauses kept before the first clearing, and how many more after each. */
 const CLAUSES = 4000
 const MORE_CLAUSES = 500
@@ -56,7 +60,7 @@ class ExactSearch {
   }
 
   run(): Proof {
-    const { best, maxConflicts, stop } = this.#limits
+    const { best } = this.#limits
     const none = { bound: best.makespan, found: null }
     if (this.#propagation.hopeless || this.#propagation.propagateAll()) return none
     let clausesKept = CLAUSES
@@ -69,7 +73,7 @@ class ExactSearch {
         this.#propagation.clauses.reduce()
         clausesKept += MORE_CLAUSES
       }
-      if (this.#conflicts >= maxConflicts || stop()) return { bound: this.#bound(), found: null }
+      if (this.#isOver()) return { bound: this.#bound(), found: null }
     }
   }
 
@@ -81,10 +85,15 @@ class ExactSearch {
       if (conflict) {
         met++
         this.#conflicts++
+        if (this.#conflicts % CONFLICTS_BETWEEN_ASKING === 0 && this.#isOver()) return "spent"
         if (!this.#learn(conflict)) return "refuted"
       } else if (met >= conflicts) return "spent"
       else if (!this.#decide(byStart)) return "found"
     }
+  }
+
+  #isOver(): boolean {
+    return this.#conflicts >= this.#limits.maxConflicts || this.#limits.stop()
   }
 
   #learn(conflict: readonly Literal[]): boolean {

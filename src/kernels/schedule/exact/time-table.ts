@@ -52,7 +52,7 @@ export class TimeTable {
     if (from < to) this.#change(a, from, to, -1)
   }
 
-  /** The least overfilled moment of the activities fixed from the start, as a check; −1 if none. */
+  /** True if what runs for sure overfills any moment. */
   overfull(): boolean {
     const { capacities } = this.#problem
     return this.#usage.some((units, at) => units > capacities[Math.floor(at / this.#horizon)]!)
