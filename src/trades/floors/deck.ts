@@ -8,6 +8,7 @@ import { areaOfAll, wallFrame } from "./area.ts"
 import { joistWall } from "./direction.ts"
 import type { FloorInputs } from "./inputs.ts"
 import { regionToFrame } from "./layout/frame.ts"
+import { wholeUp } from "./whole-up.ts"
 
 /** One joist under the room. */
 export interface JoistLine {
@@ -56,15 +57,15 @@ export function deckFixing(
   const each = is === "boards" ? rules.value("floor-screws-per-crossing") : 1
   const lines = joistLines(room, area, centres).map((line) => ({
     ...line,
-    screws: Math.ceil(line.length / apart) * each,
+    screws: wholeUp(line.length / apart) * each,
   }))
   const onJoists =
     lines.length > 0
       ? lines.reduce((sum, line) => sum + line.screws, 0)
-      : Math.ceil((areaOfAll(area) / (metres(centres) * metres(apart))) * each)
+      : wholeUp((areaOfAll(area) / (metres(centres) * metres(apart))) * each)
   const round =
     is === "sheets"
-      ? Math.ceil(
+      ? wholeUp(
           area.reduce((sum, region) => sum + regionPerimeter(region), 0) /
             rules.value("floor-sheet-screws-edge"),
         )

@@ -60,8 +60,8 @@ export const floorInputs = z
       description: "Coats of oil after laying (boards oiled in the factory: 1; bare boards: 2).",
     }),
     deckScrews: z.boolean().default(true).meta({ description: "The deck is screwed down again first." }),
-    deck: deck.optional(),
-    note: line.optional(),
+    deck: deck.optional().meta({ description: "The deck as found, where it is screwed down again." }),
+    note: line.optional().meta({ description: "Anything the floor layer should know." }),
   })
   .meta({ description: "The floor of one room." })
 /** What the author wrote for a floor. */

@@ -6,6 +6,7 @@ import type { Room, Wall } from "../../survey/room.ts"
 import type { JobFacts } from "../trade.ts"
 import { wallFrame } from "./area.ts"
 import { toFrame } from "./layout/frame.ts"
+import { wholeUp } from "./whole-up.ts"
 
 /** How a floor will grow and shrink across its boards, and the gap that takes. */
 export interface Movement {
@@ -83,13 +84,6 @@ export function movement(room: Room, task: MovementTask, job: JobFacts): Movemen
 /** Gap at each edge by the rule of so much a metre, and not less than the least; whole mm, rounded up. */
 export function gapByRule(span: Mm, rules: Rules): Mm {
   return wholeUp(Math.max(rules.value("floor-gap-least"), (rules.value("floor-gap-per-metre") * span) / 1000))
-}
-
-/** Figures that differ from a whole one by less are whole. */
-const noise = 1e-6
-
-function wholeUp(length: Mm): Mm {
-  return Math.ceil(length - noise)
 }
 
 function extent(room: Room, wall: Wall): { along: Mm; across: Mm } {

@@ -177,10 +177,7 @@ function judgedRows(task: Task<FloorInputs>, { layout }: FloorPlan): Finding[] {
   const thinnest = Math.min(...ends.flatMap((run) => [run.widths.left, run.widths.right]))
   if (thinnest < leastRow) findings.push(messages.rowTooThin(task.at, thinnest, leastRow))
   const stagger = rules.value("floor-stagger-least")
-  const shortJoint = layout.stagger !== null && layout.stagger < stagger - rounding
-  const shortEnd =
-    layout.shortestEnd !== null && layout.shortestEnd < rules.value("floor-end-least") - rounding
-  if (shortJoint || shortEnd) findings.push(messages.jointsTooClose(task.at, layout.stagger, stagger))
+  if (layout.breach > rounding) findings.push(messages.jointsTooClose(task.at, layout.stagger, stagger))
   return findings
 }
 

@@ -2,6 +2,7 @@ import { fixed, squareMetres } from "../../kernels/units.ts"
 import type { Quantity, Task } from "../trade.ts"
 import type { FloorInputs } from "./inputs.ts"
 import { type FloorPlan, floorAreas } from "./plan-floor.ts"
+import { wholeUp } from "./whole-up.ts"
 
 /** What a floating floor takes: net, and gross before rounding to packs, rolls, boxes and tins. */
 export function floorQuantities(task: Task<FloorInputs>, plan: FloorPlan): Quantity[] {
@@ -65,7 +66,7 @@ function deckLines({ job }: Task<FloorInputs>, { deck }: FloorPlan): Omit<Quanti
       what: `deck screws, ${deck.screwLength} long`,
       product: job.chosen("floor-screws") ?? null,
       net: deck.screws,
-      gross: Math.ceil(deck.screws * (1 + spare / 100)),
+      gross: wholeUp(deck.screws * (1 + spare / 100)),
       unit: "nr",
       from: `${deck.from}, and ${spare} % over`,
     },

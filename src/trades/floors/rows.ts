@@ -1,3 +1,4 @@
+import { inset, intersection, offset } from "../../kernels/polygon/clip.ts"
 import { boundsOf, regionArea } from "../../kernels/polygon/measure.ts"
 import type { Point } from "../../kernels/polygon/point.ts"
 import type { Region } from "../../kernels/polygon/region.ts"
@@ -68,6 +69,8 @@ export interface FloorLayout {
   boards: number
   offcuts: Offcut[]
   cuts: number
+  /** Stagger or end length that could not be kept anywhere, mm over all; 0 where every rule is kept. */
+  breach: Mm
   /** mm2: covered; bought; left over as offcuts with a mark; lost to saw cuts, rips, notches and short ends. */
   areas: { laid: number; bought: number; offcuts: number; lost: number }
   /** No fewer boards than this cover the area: the area bound, not a proof that it can be done. */
@@ -88,6 +91,8 @@ const settingsApart: Mm = 12
 const roughBreadth = 3
 /** A run thinner than this stays part of the gap, mm: nobody can lay it. */
 const sliver: Mm = 3
+/** A strip with no more corners has no neck. */
+const mostPlainCorners = 4
 /** Lines of the grid reach this far beyond the floor, mm. */
 const beyond: Mm = 0.01
 
@@ -133,6 +138,7 @@ function runsOf(floor: readonly Region[], joint: Mm, width: Mm): RunShape[] {
   const levels = levelsOver(floor, joint, width)
   const pieces = floor
     .flatMap((region) => strips(region, levels))
+    .flatMap(withoutNecks)
     .filter((piece) => thickness(piece) >= sliver)
     .sort((a, b) => a.strip - b.strip || a.left - b.left || a.right - b.right)
   const used = [...new Set(pieces.map((piece) => piece.strip))]
@@ -157,6 +163,17 @@ function levelsOver(floor: readonly Region[], joint: Mm, width: Mm): Mm[] {
   const first = Math.floor((box.bottom + beyond - joint) / width)
   const last = Math.ceil((box.top - beyond - joint) / width)
   return Array.from({ length: last - first + 1 }, (_, index) => joint + (first + index) * width)
+}
+
+/** Parts of a strip that hang together by less than can be laid, taken apart. */
+function withoutNecks(piece: StripPiece): StripPiece[] {
+  const { outline, holes } = piece.region
+  if (outline.length <= mostPlainCorners && holes.length === 0) return [piece]
+  const cores = inset(piece.region, sliver / 2).flatMap((core) => offset(core, sliver / 2))
+  return intersection(cores, [piece.region]).map((region) => {
+    const { left, right } = boundsOf(region.outline)
+    return { ...piece, region, left, right }
+  })
 }
 
 function thickness(piece: StripPiece): Mm {
@@ -187,6 +204,7 @@ function layoutOf(task: RowTask, frame: Frame, runs: readonly RunShape[], plan: 
     boards: plan.boards,
     offcuts: plan.offcuts,
     cuts: plan.cuts,
+    breach: plan.breach,
     areas: { laid, bought, offcuts: kept, lost: bought - laid - kept },
     bound: Math.ceil(laid / (board.width * board.length) - Number.EPSILON),
     stagger: leastStagger(rows),

@@ -3,6 +3,7 @@ import type { Step, Task } from "../trade.ts"
 import type { FloorInputs } from "./inputs.ts"
 import { type FloorPlan, floorAreas } from "./plan-floor.ts"
 import { limitText } from "./readings.ts"
+import { wholeUp } from "./whole-up.ts"
 
 type Draft = Omit<Step, "trade" | "room" | "key"> & { name: string }
 
@@ -187,5 +188,5 @@ function key(task: Task<FloorInputs>, name: string): string {
 /** Working hours for an amount at a pace, to the quarter hour, rounded up. */
 function hoursOf(amount: number, pace: number): number {
   const quarters = 4
-  return Math.ceil((amount / pace) * quarters) / quarters
+  return wholeUp((amount / pace) * quarters) / quarters
 }

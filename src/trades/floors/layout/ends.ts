@@ -74,8 +74,9 @@ interface State {
   score: number
 }
 
-/** States kept after each run, unless said otherwise: more find better plans and take longer. */
-export const usualBreadth = 8
+/** States kept after each run: so many, or in small rooms so many over all runs. More find better plans and take longer. */
+const leastBreadth = 8
+const breadthOverRuns = 250
 /** Lengths of fresh starters that are tried: the range between least end and whole board in so many steps. */
 const starterSteps = 10
 /** Offcuts kept in hand: what nobody could keep in order on site is not planned with. */
@@ -99,8 +100,10 @@ const same: Mm = 0.01
  * floors after each run; it gives a good plan, not a proven one.
  * Edges are kept as they are: what a finish leaves has the right factory end and only starts a row, what a starter leaves has the left
  * one and only ends a row, what has two cut ends only spans from wall to wall.
+ * @param narrow states kept after each run for a quick, rough look
  */
-export function fillRuns(runs: readonly Run[], limits: EndLimits, breadth = usualBreadth): EndPlan {
+export function fillRuns(runs: readonly Run[], limits: EndLimits, narrow?: number): EndPlan {
+  const breadth = narrow ?? Math.max(leastBreadth, Math.floor(breadthOverRuns / Math.max(1, runs.length)))
   let states: State[] = [emptyFloor()]
   for (const run of runs) {
     const next = states.flatMap((state) => fillings(inRow(state, run.row), run, limits))

@@ -1,0 +1,80 @@
+import type { Point } from "../../../src/kernels/polygon/point.ts"
+import type { Region } from "../../../src/kernels/polygon/region.ts"
+
+/** A repeatable source of figures from 0 to 1 (mulberry32). */
+export function seeded(seed: number): () => number {
+  let state = seed >>> 0
+  return () => {
+    state = (state + 0x6d2b79f5) >>> 0
+    let mixed = Math.imul(state ^ (state >>> 15), 1 | state)
+    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed
+    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4294967296
+  }
+}
+
+/** A room walked clockwise, x right and y up, wall 1 along the top: out of square, with breast, nook, splay or column at random. */
+export function generatedRoom(seed: number): { outline: Point[]; holes: Point[][] } {
+  const random = seeded(seed)
+  const whole = (least: number, most: number) => Math.round(least + random() * (most - least))
+  const wide = whole(1500, 4600)
+  const deep = whole(1300, 3900)
+  const skew = () => whole(-18, 18)
+  const outline: Point[] = [
+    { x: 0, y: 0 },
+    { x: wide, y: skew() },
+  ]
+  const bottomRight = { x: wide + skew(), y: -deep + skew() }
+  const bottomLeft = { x: skew(), y: -deep + skew() }
+  const kind = random()
+  if (kind < 0.3) outline.push(...rightBreast(wide, deep, whole))
+  else if (kind < 0.45) outline.push({ x: wide - 600, y: bottomRight.y }, bottomLeft)
+  if (kind >= 0.3 && kind < 0.45) return { outline: splayed(outline, wide, deep), holes: [] }
+  outline.push(bottomRight)
+  if (kind >= 0.45 && kind < 0.65) {
+    const middle = wide / 2
+    const out = whole(100, 350)
+    const half = whole(250, Math.round(wide / 4))
+    outline.push(
+      { x: middle + half, y: -deep },
+      { x: middle + half, y: -deep + out },
+      { x: middle - half, y: -deep + out },
+      { x: middle - half, y: -deep },
+    )
+  }
+  outline.push(bottomLeft)
+  const holes: Point[][] = []
+  if (kind >= 0.65 && kind < 0.8) {
+    const x = whole(450, wide - 850)
+    const y = -whole(450, deep - 850)
+    const size = whole(150, 400)
+    holes.push([
+      { x, y },
+      { x: x + size, y },
+      { x: x + size, y: y - size },
+      { x, y: y - size },
+    ])
+  }
+  return { outline, holes }
+}
+
+function rightBreast(wide: number, deep: number, whole: (least: number, most: number) => number): Point[] {
+  const out = whole(200, 400)
+  const from = Math.round(deep * 0.3)
+  const to = Math.round(deep * 0.65)
+  return [
+    { x: wide, y: -from },
+    { x: wide - out, y: -from },
+    { x: wide - out, y: -to },
+    { x: wide, y: -to },
+  ]
+}
+
+function splayed(outline: Point[], wide: number, deep: number): Point[] {
+  const [first, second] = outline as [Point, Point]
+  return [first, second, { x: wide, y: -deep + 500 }, { x: wide - 500, y: -deep }, { x: 0, y: -deep }]
+}
+
+/** The generated room as one figure. */
+export function regionOfRoom(room: { outline: Point[]; holes: Point[][] }): Region {
+  return { outline: room.outline, holes: room.holes }
+}

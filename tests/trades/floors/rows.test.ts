@@ -1,0 +1,95 @@
+import { describe, expect, it } from "vitest"
+import { inset } from "../../../src/kernels/polygon/clip.ts"
+import type { RowTask } from "../../../src/trades/floors/rows.ts"
+import { layRows } from "../../../src/trades/floors/rows.ts"
+import { generatedRoom, regionOfRoom, seeded } from "./generated.ts"
+import { faults } from "./verifier.ts"
+
+const limits = { kerf: 3, leastEnd: 300, stagger: 300, leastRow: 60 }
+const board = { width: 189, length: 1860 }
+const rooms = 500
+
+function taskOf(seed: number): RowTask {
+  const room = generatedRoom(seed)
+  const random = seeded(seed + 100_000)
+  const floor = inset(regionOfRoom(room), 10)
+  const longWay = random() < 0.5
+  const [start, end] = longWay
+    ? [room.outline[0]!, room.outline[1]!]
+    : [room.outline.at(-1)!, room.outline[0]!]
+  const size =
+    random() < 0.6
+      ? board
+      : { width: 150 + Math.round(random() * 80), length: 1200 + Math.round(random() * 1000) }
+  return { floor, from: { start, end }, board: size, limits }
+}
+
+describe("rows of generated rooms", () => {
+  it(`${rooms} rooms keep every rule, board by board and to the square millimetre`, () => {
+    const wrong: string[] = []
+    let impossible = 0
+    for (let seed = 1; seed <= rooms; seed++) {
+      const task = taskOf(seed)
+      const layout = layRows(task)
+      const found = faults(task, layout)
+      const told = layout.breach > 0
+      if (told) impossible++
+      const unexpected = told ? found.filter((fault) => !fault.includes("short")) : found
+      wrong.push(...unexpected.map((fault) => `room ${seed}: ${fault}`))
+    }
+    expect(wrong).toEqual([])
+    expect(impossible).toBeLessThanOrEqual(rooms / 100)
+  })
+
+  it("the verifier finds what is broken on purpose", () => {
+    const task = taskOf(3)
+    const layout = layRows(task)
+    expect(faults(task, layout)).toEqual([])
+    const shifted = structuredClone(layout)
+    const piece = shifted.rows[1]!.runs[0]!.pieces[0]!
+    piece.shape[0] = {
+      ...piece.shape[0]!,
+      outline: piece.shape[0]!.outline.map(({ x, y }) => ({ x: x + 40, y })),
+    }
+    expect(faults(task, shifted)).not.toEqual([])
+    const reused = structuredClone(layout)
+    reused.rows[2]!.runs[0]!.pieces[0]!.board = reused.rows[1]!.runs[0]!.pieces[0]!.board
+    expect(faults(task, reused)).not.toEqual([])
+    const bought = structuredClone(layout)
+    bought.boards++
+    expect(faults(task, bought)).not.toEqual([])
+  })
+
+  it("the same task twice gives the same layout, and is left as it was", () => {
+    const task = taskOf(11)
+    const before = JSON.stringify(task)
+    expect(layRows(task)).toEqual(layRows(task))
+    expect(JSON.stringify(task)).toBe(before)
+  })
+})
+
+describe("a closet by hand", () => {
+  /* 900 × 378 inside the gap, boards 189 × 1,860: two rows of 900 from one board, 900 + 3 + 900, 57 left and thrown away. */
+  const corners = [
+    { x: 10, y: -10 },
+    { x: 910, y: -10 },
+    { x: 910, y: -388 },
+    { x: 10, y: -388 },
+  ]
+  const closet: RowTask = {
+    floor: [{ outline: corners, holes: [] }],
+    from: { start: { x: 0, y: 0 }, end: { x: 920, y: 0 } },
+    board,
+    limits,
+  }
+
+  it("two rows, one board, sums to the square millimetre", () => {
+    const layout = layRows(closet)
+    expect(layout).toMatchObject({ boards: 1, bound: 1, stagger: null, shortestEnd: null })
+    expect(layout.rows.map((row) => row.number)).toEqual([1, 2])
+    expect(layout.areas.laid).toBeCloseTo(900 * 378, 3)
+    expect(layout.areas.bought).toBe(1860 * 189)
+    expect(layout.areas.lost).toBeCloseTo(1860 * 189 - 900 * 378, 3)
+    expect(faults(closet, layout)).toEqual([])
+  })
+})

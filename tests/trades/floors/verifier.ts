@@ -1,0 +1,196 @@
+import { intersection } from "polyclip-ts"
+import type { Point } from "../../../src/kernels/polygon/point.ts"
+import type { Region } from "../../../src/kernels/polygon/region.ts"
+import type { FloorLayout, LaidPiece, RowTask } from "../../../src/trades/floors/rows.ts"
+
+/** Corners are kept to 1/1000 mm; figures that should meet may miss by this, mm and mm2 for each piece. */
+const corner = 0.02
+const areaOff = 12
+
+/**
+ * Everything that is wrong with a layout, in words; nothing when it is right. Works from the pieces alone, with its own geometry
+ * (coordinates' area, ray casting, and a general-purpose clipping library for overlaps); shares nothing with the layout's search.
+ */
+export function faults(task: RowTask, layout: FloorLayout): string[] {
+  return [...shapeFaults(task, layout), ...boardFaults(layout, task.limits.kerf), ...runFaults(task, layout)]
+}
+
+function shapeFaults(task: RowTask, layout: FloorLayout): string[] {
+  const wrong: string[] = []
+  const pieces = piecesOf(layout)
+  const floorArea = task.floor.reduce((sum, region) => sum + areaOf(region), 0)
+  const laid = pieces.flatMap((piece) => piece.shape).reduce((sum, shape) => sum + areaOf(shape), 0)
+  if (laid > floorArea + areaOff * pieces.length)
+    wrong.push(`laid ${laid} is more than the floor's ${floorArea}`)
+  const left = floorArea - laid
+  const perimeter = task.floor.reduce((sum, region) => sum + around(region), 0)
+  if (left > 3 * perimeter) wrong.push(`${left} mm2 of the floor is not covered`)
+  if (Math.abs(laid - layout.areas.laid) > 1) wrong.push("laid area is reported wrong")
+  for (const piece of pieces) {
+    for (const shape of piece.shape) {
+      for (const point of shape.outline) {
+        if (!task.floor.some((region) => within(region, point)))
+          wrong.push(`a corner of ${piece.role} leaves the floor`)
+      }
+    }
+  }
+  const boxes = pieces.map((piece) => ({ piece, box: boxOf(piece, task) }))
+  boxes.forEach((a, index) => {
+    for (const b of boxes.slice(index + 1)) {
+      if (!meet(a.box, b.box)) continue
+      const shared = overlap(a.piece, b.piece)
+      if (shared > areaOff) wrong.push(`two pieces overlap by ${shared} mm2`)
+    }
+  })
+  return wrong
+}
+
+/** Follows every piece back to its board: no stretch is used twice, a cut lies between neighbours, the sums close. */
+function boardFaults(layout: FloorLayout, kerf: number): string[] {
+  const wrong: string[] = []
+  const { length, width } = layout.board
+  const pieces = piecesOf(layout)
+  const marks = [...pieces, ...layout.offcuts]
+  let used = 0
+  for (let board = 1; board <= layout.boards; board++) {
+    const stretches = marks.filter((piece) => piece.board === board).sort((a, b) => a.from - b.from)
+    if (!stretches.some((stretch) => "role" in stretch)) wrong.push(`board ${board} is bought for nothing`)
+    stretches.forEach((stretch, index) => {
+      used += (stretch.to - stretch.from) * width
+      if (stretch.from < 0 || stretch.to > length) wrong.push(`board ${board} is cut beyond its ends`)
+      const next = stretches[index + 1]
+      if (next && next.from < stretch.to + kerf - corner) wrong.push(`board ${board} is used twice`)
+    })
+  }
+  if (marks.some((piece) => piece.board < 1 || piece.board > layout.boards)) wrong.push("a piece of no board")
+  const bought = layout.boards * length * width
+  const { areas } = layout
+  if (Math.abs(areas.laid + areas.offcuts + areas.lost - bought) > 1)
+    wrong.push("laid, offcuts and lost do not sum to bought")
+  if (areas.lost < -1) wrong.push("less than nothing is lost")
+  const cutAway = pieces.reduce((sum, piece) => {
+    return sum + (piece.to - piece.from) * width - piece.shape.reduce((own, shape) => own + areaOf(shape), 0)
+  }, 0)
+  if (Math.abs(bought - used - (areas.lost - cutAway)) > 1)
+    wrong.push("what is lost does not follow from the boards")
+  if (layout.bound > layout.boards) wrong.push("fewer boards than the bound")
+  return wrong
+}
+
+function runFaults(task: RowTask, layout: FloorLayout): string[] {
+  const wrong: string[] = []
+  const { length } = layout.board
+  const { stagger, leastEnd } = task.limits
+  let before: number[] = []
+  layout.rows.forEach((row, rowIndex) => {
+    if (row.number !== rowIndex + 1) wrong.push("rows are not numbered in order")
+    const joints: number[] = []
+    for (const run of row.runs) {
+      run.pieces.forEach((piece, index) => {
+        const next = run.pieces[index + 1]
+        if (piece.to - piece.from < piece.right - piece.left - corner) wrong.push("a piece is cut too short")
+        if (!next) return
+        joints.push(next.left)
+        if (Math.abs(next.left - piece.right) > corner) wrong.push(`row ${run.name} has a gap or a lap`)
+        if (piece.to !== length) wrong.push(`row ${run.name}: a joint without the right factory end`)
+        if (next.from !== 0) wrong.push(`row ${run.name}: a joint without the left factory end`)
+      })
+      const ends = run.pieces.length > 1 ? [run.pieces[0]!, run.pieces.at(-1)!] : []
+      for (const end of ends)
+        if (end.right - end.left < leastEnd - corner) wrong.push(`row ${run.name} has a short end`)
+    }
+    for (const joint of joints) {
+      for (const other of before)
+        if (Math.abs(joint - other) < stagger - corner) wrong.push(`row ${row.number}: short stagger`)
+    }
+    before = joints
+  })
+  return wrong
+}
+
+function piecesOf(layout: FloorLayout): LaidPiece[] {
+  return layout.rows.flatMap((row) => row.runs.flatMap((run) => run.pieces))
+}
+
+function areaOf(region: Region): number {
+  const ring = (points: readonly Point[]) =>
+    Math.abs(
+      points.reduce((sum, point, index) => {
+        const next = points[(index + 1) % points.length]!
+        return sum + point.x * next.y - next.x * point.y
+      }, 0) / 2,
+    )
+  return ring(region.outline) - region.holes.reduce((sum, hole) => sum + ring(hole), 0)
+}
+
+function around(region: Region): number {
+  return [region.outline, ...region.holes].reduce((sum, ring) => {
+    return (
+      sum +
+      ring.reduce((length, point, index) => {
+        const next = ring[(index + 1) % ring.length]!
+        return length + Math.hypot(next.x - point.x, next.y - point.y)
+      }, 0)
+    )
+  }, 0)
+}
+
+function within(region: Region, point: Point): boolean {
+  if (!inRing(region.outline, point) && awayFrom(region.outline, point) > corner) return false
+  return region.holes.every((hole) => !inRing(hole, point) || awayFrom(hole, point) <= corner)
+}
+
+function inRing(ring: readonly Point[], { x, y }: Point): boolean {
+  let inside = false
+  ring.forEach((from, index) => {
+    const to = ring[(index + 1) % ring.length]!
+    if (from.y > y !== to.y > y && x < ((to.x - from.x) * (y - from.y)) / (to.y - from.y) + from.x)
+      inside = !inside
+  })
+  return inside
+}
+
+function awayFrom(ring: readonly Point[], point: Point): number {
+  return Math.min(
+    ...ring.map((from, index) => {
+      const to = ring[(index + 1) % ring.length]!
+      const squared = (to.x - from.x) ** 2 + (to.y - from.y) ** 2
+      const along = ((point.x - from.x) * (to.x - from.x) + (point.y - from.y) * (to.y - from.y)) / squared
+      const share = Math.max(0, Math.min(1, along))
+      return Math.hypot(
+        from.x + (to.x - from.x) * share - point.x,
+        from.y + (to.y - from.y) * share - point.y,
+      )
+    }),
+  )
+}
+
+/** The box of a piece with its sides along the first row's wall and away from it. */
+function boxOf(piece: LaidPiece, { from: { start, end } }: RowTask): [number, number, number, number] {
+  const points = piece.shape.flatMap((shape) => shape.outline)
+  const angle = Math.atan2(end.y - start.y, end.x - start.x)
+  const xs = points.map(({ x, y }) => x * Math.cos(angle) + y * Math.sin(angle))
+  const ys = points.map(({ x, y }) => y * Math.cos(angle) - x * Math.sin(angle))
+  return [Math.min(...xs), Math.min(...ys), Math.max(...xs), Math.max(...ys)]
+}
+
+function meet(a: [number, number, number, number], b: [number, number, number, number]): boolean {
+  return (
+    Math.min(a[2], b[2]) - Math.max(a[0], b[0]) > corner &&
+    Math.min(a[3], b[3]) - Math.max(a[1], b[1]) > corner
+  )
+}
+
+function overlap(a: LaidPiece, b: LaidPiece): number {
+  const polygons = (piece: LaidPiece) =>
+    piece.shape.map((shape) =>
+      [shape.outline, ...shape.holes].map((ring) =>
+        ring.map((point): [number, number] => [point.x, point.y]),
+      ),
+    )
+  const shared = intersection(polygons(a), polygons(b))
+  return shared.reduce((sum, polygon) => {
+    const [outline = [], ...holes] = polygon.map((ring) => ring.map(([x, y]) => ({ x, y })))
+    return sum + areaOf({ outline, holes })
+  }, 0)
+}
