@@ -5,8 +5,8 @@ import { fixed, mmText } from "../kernels/units.ts"
 import type { DatedStep } from "../programme/programme.ts"
 import { roomPlan } from "../survey/plan-drawing.ts"
 import type { Room } from "../survey/room.ts"
+import { datumText } from "../trades/datum.ts"
 import { type JobResult, resultsIn } from "./job-result.ts"
-import { datumText } from "./words.ts"
 
 /** The room at a glance: plan, wall numbers, sizes, who is in when, lock-outs, hazards. */
 export function glanceSheet(result: JobResult, room: Room): SheetModel {
@@ -22,13 +22,13 @@ export function glanceSheet(result: JobResult, room: Room): SheetModel {
     orientation: "portrait",
     datum: datumText(room),
     blocks: [
-      sizes(room, floorBuildUp(result, room)),
+      sizes(room, result.passed.get(room.id)?.floorBuildUp ?? room.storey.finishNow),
       {
         kind: "drawing",
         drawing: roomPlan(room),
         caption:
           "Walls are numbered clockwise from the entry; each is measured left to right as you face it.",
-        maxHeight: 118,
+        maxHeight: 100,
       },
       trust(room),
       ...whoIsIn(result, steps),
@@ -37,13 +37,6 @@ export function glanceSheet(result: JobResult, room: Room): SheetModel {
     ],
     rests: [],
   }
-}
-
-function floorBuildUp(result: JobResult, room: Room): number {
-  const facts = result.results.find(
-    (each) => each.room?.id === room.id && each.work.results.floorBuildUp !== undefined,
-  )
-  return Number(facts?.work.results.floorBuildUp ?? 0)
 }
 
 function sizes(room: Room, buildUp: number): Block {

@@ -7,7 +7,7 @@ import type { Price } from "../orders/price.ts"
 import type { Programme } from "../programme/programme.ts"
 import type { Rules } from "../rulebook/rules.ts"
 import type { House, Room } from "../survey/room.ts"
-import type { Work } from "../trades/trade.ts"
+import type { Passed, Work } from "../trades/trade.ts"
 
 /** A trade's result in one room (or across the job, where room is null), with the sheets it makes of it. */
 export interface TradeResult {
@@ -27,6 +27,8 @@ export interface JobResult {
   moneyFile: MoneyFile | null
   trades: { id: string; title: string }[]
   results: TradeResult[]
+  /** What the trades pass on of each room. */
+  passed: Passed
   programme: Programme
   orders: Orders
   price: Price | null

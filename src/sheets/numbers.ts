@@ -19,6 +19,7 @@ export const kindNumbers: Readonly<Record<string, number>> = {
   plumbing: 11,
   tiling: 12,
   survey: 13,
+  "door-tag": 14,
   // the job
   contents: 50,
   "door-schedule": 51,
@@ -29,6 +30,7 @@ export const kindNumbers: Readonly<Record<string, number>> = {
   "who-is-where": 56,
   "paint-order": 57,
   "trade-visits": 58,
+  "door-record": 59,
   // the client
   "client-schedule": 70,
   "client-choices": 71,

@@ -49,6 +49,6 @@ export function quantitiesSheet(result: JobResult, room: Room): SheetModel {
         ],
       },
     ],
-    rests: resultsIn(result, room).flatMap((each) => each.work.rests),
+    rests: [],
   }
 }

@@ -118,6 +118,8 @@ export interface RoomFacts {
   floorFinish?: string
   skirting?: { thickness: Mm; height: Mm }
   architrave?: { thickness: Mm; width: Mm; margin: Mm }
+  /** Inside of each lining that hangs a door of this room, by door id: width between legs, height from the finished floor, mm. */
+  linings?: Record<string, { width: Mm; height: Mm }>
   /** Tiled wall area not to be painted, m2. */
   tiledWall?: number
 }

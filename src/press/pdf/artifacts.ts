@@ -29,6 +29,7 @@ export function contentOf(page: PDFPage): string {
 
 const building = new Set(["m", "l", "c", "v", "y", "h", "re", "W", "W*"])
 const painting = new Set(["f", "F", "f*", "S", "s", "B", "B*", "b", "b*", "Do", "sh", "BT"])
+const showing = new Set(["Tj", "TJ", "'"])
 const others = new Set(
   "q Q cm w J j M d ri i gs CS cs SC SCN sc scn G g RG rg K k n ET Tc Tw Tz TL Tf Tr Ts Td TD Tm T* Tj TJ ' BMC BDC EMC".split(
     " ",
@@ -44,10 +45,12 @@ export function withArtifacts(content: string): string {
   const lines = content.split("\n").filter((line) => line.trim() !== "")
   const marked: string[] = []
   let path: string[] = []
-  const state = { depth: 0, open: false, inText: false }
+  const state = { depth: 0, open: false, inText: false, mixed: false }
 
   const openIfPainting = (operator: string): void => {
-    if (!painting.has(operator) || state.depth > 0 || state.open || state.inText) return
+    if (state.depth > 0 || state.open) return
+    const paints = state.inText || state.mixed ? state.mixed && showing.has(operator) : painting.has(operator)
+    if (!paints) return
     marked.push("/Artifact BMC")
     state.open = true
   }
@@ -56,14 +59,18 @@ export function withArtifacts(content: string): string {
     state.open = false
   }
 
-  for (const line of lines) {
+  for (const [index, line] of lines.entries()) {
     const operator = operatorOf(line)
+    if (operator === "BT") state.mixed = state.depth === 0 && hasMarkBeforeEnd(lines, index)
     if (building.has(operator)) {
       path.push(line)
       continue
     }
     if (operator === "BDC" || operator === "BMC") {
-      invariant(!(state.inText && state.open), "a mark opens inside a text that is an artifact")
+      invariant(
+        !(state.inText && state.open && !state.mixed),
+        "a mark opens inside a text that is an artifact",
+      )
       close()
       state.depth += 1
     }
@@ -72,11 +79,21 @@ export function withArtifacts(content: string): string {
     marked.push(...path, line)
     path = []
     if (operator === "BT") state.inText = true
-    if (operator === "ET") state.inText = false
+    if (state.inText && state.mixed && state.open) close()
+    if (operator === "ET") Object.assign(state, { inText: false, mixed: false })
   }
   invariant(state.depth === 0 && path.length === 0, "a page's content ends inside a mark or a path")
   close()
   return `${marked.join("\n")}\n`
+}
+
+/** True if a text object that begins outside all marks has a mark inside it: then only its own stray signs are artifacts. */
+function hasMarkBeforeEnd(lines: readonly string[], begin: number): boolean {
+  for (const line of lines.slice(begin + 1)) {
+    if (/\bET\s*$/.test(line)) return false
+    if (/\bB[DM]C\s*$/.test(line)) return true
+  }
+  return false
 }
 
 function operatorOf(line: string): string {

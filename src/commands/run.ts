@@ -1,0 +1,56 @@
+import { workOut } from "../build.ts"
+import { Fault } from "../kernels/fault.ts"
+import { trades } from "../trades/index.ts"
+import { buildOptions, exitStatus, WrongUsage } from "./arguments.ts"
+import { benchCommand } from "./bench/bench.ts"
+import { buildCommand } from "./build.ts"
+import { checkCommand } from "./check.ts"
+import { devCommand } from "./dev.ts"
+import { newCommand } from "./new.ts"
+import { standardTerminal, type Terminal } from "./terminal.ts"
+
+type Command = (args: readonly string[], terminal: Terminal) => Promise<number>
+
+const commands: Record<string, Command> = {
+  build: (args, terminal) => buildCommand(buildOptions(args), { terminal, env: process.env }),
+  check: (args, terminal) =>
+    checkCommand(args, {
+      ...terminal,
+      trades,
+      examine: async (job) => (await workOut(job, trades)).findings,
+    }),
+  dev: (args, terminal) => devCommand(args, terminal),
+  new: (args, terminal) => newCommand(args, { ...terminal, today: new Date().toISOString().slice(0, 10) }),
+  bench: (args, terminal) => benchCommand(args, terminal),
+}
+
+/** The entry of every command: `tsx src/commands/run.ts <command> ...`. Sets the exit status; shows a stack trace only with `--debug`. */
+async function run(argv: readonly string[]): Promise<number> {
+  const terminal = standardTerminal()
+  const [name = "", ...args] = argv
+  const command = commands[name]
+  if (!command) {
+    terminal.err(`unknown command "${name}"; there are: ${Object.keys(commands).join(", ")}`)
+    return exitStatus.wrongUsage
+  }
+  try {
+    return await command(args, terminal)
+  } catch (error) {
+    if (error instanceof WrongUsage) {
+      terminal.err(error.message)
+      return error.exitStatus
+    }
+    terminal.err(ourFault(error, args.includes("--debug")))
+    return exitStatus.ourFault
+  }
+}
+
+/** What went wrong on our side, in plain words; with its trace where asked. */
+function ourFault(error: unknown, debug: boolean): string {
+  if (!(error instanceof Error)) return `Something went wrong: ${String(error)}`
+  const cause = error.cause instanceof Error ? error.cause : error
+  const words = cause instanceof Fault ? cause.message : `Something went wrong on our side: ${cause.message}`
+  return debug ? `${words}\n${cause.stack}` : `${words}\nAdd --debug to see where.`
+}
+
+process.exitCode = await run(process.argv.slice(2))

@@ -1,0 +1,49 @@
+import type { EleventyConfig } from "@11ty/eleventy"
+import { invariant } from "../kernels/fault.ts"
+import type { Block, Column, SheetModel } from "../kernels/paper.ts"
+import { drawn } from "./drawn.ts"
+import { type BuildRequest, copyAssets, templatesFolder } from "./request.ts"
+import { siteData } from "./site-data.ts"
+
+type DrawingBlock = Extract<Block, { kind: "drawing" }>
+
+/**
+ * Eleventy's configuration: the jobs, worked out, become the templates' data; the site and the documents to print are written.
+ * @param eleventyConfig with the request of a command in its global data
+ */
+export function configureEleventy(eleventyConfig: EleventyConfig): void {
+  const request = eleventyConfig.globalData.request as BuildRequest | undefined
+  invariant(request, "Eleventy was started without a build request")
+  eleventyConfig.setInputDirectory(templatesFolder)
+  eleventyConfig.setIncludesDirectory("includes")
+  eleventyConfig.setOutputDirectory(request.staging)
+  eleventyConfig.setTemplateFormats(["njk"])
+  eleventyConfig.setUseGitIgnore(false)
+  eleventyConfig.setNunjucksEnvironmentOptions({ autoescape: true })
+  eleventyConfig.addGlobalData("site", async () => siteData(await request.jobs()))
+  eleventyConfig.addNunjucksFilter(
+    "drawn",
+    (block: DrawingBlock, orientation: SheetModel["orientation"], id: string) =>
+      drawn(block, orientation, id),
+  )
+  eleventyConfig.addNunjucksFilter("share", share)
+  eleventyConfig.addNunjucksFilter("climb", (path: string) => "../".repeat(path.split("/").length - 1))
+  eleventyConfig.on("eleventy.after", () => copyAssets(request.staging))
+}
+
+/** Width of a column that names none, as a share of those that do. */
+const unnamedShare: Record<NonNullable<Column["as"]>, number> = {
+  tick: 0.09,
+  figure: 0.14,
+  mark: 0.14,
+  write: 0.2,
+  text: 0.18,
+}
+
+/** A column's width as its share of the table. */
+function share(column: Column, columns: readonly Column[]): string {
+  const named = columns.reduce((sum, each) => sum + (each.width ?? 0), 0) || columns.length
+  const weight = (each: Column) => each.width ?? named * unnamedShare[each.as ?? "text"]
+  const total = columns.reduce((sum, each) => sum + weight(each), 0)
+  return `${((100 * weight(column)) / total).toFixed(2)}%`
+}

@@ -1,0 +1,188 @@
+import { existsSync } from "node:fs"
+import { join } from "node:path"
+import { dateText } from "../kernels/calendar/date-text.ts"
+import { Fault } from "../kernels/fault.ts"
+import { allSheets } from "../sheets/all-sheets.ts"
+import type { JobResult } from "../sheets/job-result.ts"
+import type { Sheet } from "../sheets/numbers.ts"
+import { type Pack, packsOf } from "../sheets/packs.ts"
+import { type Revision, revisionAddress, revisionOf } from "./addresses.ts"
+import { textArea } from "./drawn.ts"
+import { pageName, pageStyle } from "./page-style.ts"
+import { templatesFolder } from "./request.ts"
+
+/** A job with its sheets and packs, ready to be set. */
+export interface SetJob {
+  ref: string
+  result: JobResult
+  sheets: Sheet[]
+  packs: Pack[]
+  revision: Revision
+}
+
+/** One sheet as the templates take it: the model and the words round it. */
+export interface SheetPage {
+  code: string
+  jobTitle: string
+  sheet: Sheet
+  place: string
+  revision: Revision
+  revisionOn: string
+  address: string
+  /** Entries it rests on in words, overridden ones marked. */
+  rests: string[]
+  pageClass: string
+  /** The template that sets it: its kind's own where there is one. */
+  template: string
+  /** Width of the text area of its pages, mm. */
+  width: number
+}
+
+/** One document to be printed: a pack, or a sheet alone. */
+export interface PrintDocument {
+  ref: string
+  /** Where its HTML is written and its PDF goes, without ending, below the output folder. */
+  path: string
+  pack: Pick<Pack, "id" | "title" | "bound">
+  jobTitle: string
+  pages: SheetPage[]
+  styles: string
+}
+
+/** Everything the templates are given. */
+export interface SiteData {
+  jobs: {
+    ref: string
+    code: string
+    title: string
+    site: string
+    revision: Revision
+    revisionOn: string
+    groups: SheetGroup[]
+    packs: Pack[]
+  }[]
+  hosted: SheetPage[]
+  /** Every sheet's revision page, hosted or not. */
+  revisions: SheetPage[]
+  documents: PrintDocument[]
+}
+
+/** Sheets of a job's hub under one heading. */
+export interface SheetGroup {
+  title: string
+  sheets: { number: string; path: string; title: string; purpose: string }[]
+}
+
+/** A job's sheets, packs and revision. */
+export function setJob(ref: string, result: JobResult): SetJob {
+  const sheets = allSheets(result)
+  const paths = new Set(sheets.map((sheet) => sheet.path))
+  if (paths.size !== sheets.length) throw new Fault(`two sheets of ${ref} carry the same number`)
+  return { ref, result, sheets, packs: packsOf(result, sheets), revision: revisionOf(result.job) }
+}
+
+/** The templates' data for a set of jobs, in the order given. */
+export function siteData(jobs: readonly SetJob[]): SiteData {
+  const pagesOf = (job: SetJob) => job.sheets.map((sheet) => sheetPage(job, sheet))
+  return {
+    jobs: jobs.map((job) => ({
+      ref: job.ref,
+      code: job.result.job.code,
+      title: job.result.job.title,
+      site: job.result.job.site,
+      revision: job.revision,
+      revisionOn: dateText(job.revision.on),
+      groups: groupsOf(job),
+      packs: job.packs,
+    })),
+    hosted: jobs.flatMap((job) => pagesOf(job).filter((page) => page.sheet.hosted)),
+    revisions: jobs.flatMap(pagesOf),
+    documents: jobs.flatMap((job) => [
+      ...job.packs.map((pack) => packDocument(job, pack)),
+      ...singleDocuments(job),
+    ]),
+  }
+}
+
+function sheetPage(job: SetJob, sheet: Sheet): SheetPage {
+  const { result, revision } = job
+  return {
+    code: result.job.code,
+    jobTitle: result.job.title,
+    sheet,
+    place: placeOf(result, sheet),
+    revision,
+    revisionOn: dateText(revision.on),
+    address: revisionAddress(result.job, sheet, revision),
+    rests: sheet.rests.map((id) => {
+      const entry = result.rules.entry(id)
+      return entry.reason === undefined
+        ? id
+        : `${id} (overridden: ${entry.value} ${entry.unit}, ${entry.reason})`
+    }),
+    pageClass: `p-${pageName(sheet)}`,
+    template: templateOf(sheet),
+    width: textArea[sheet.orientation].width,
+  }
+}
+
+/** A kind of sheet with a layout of its own has a template of its name; the others are set block by block. */
+function templateOf({ kind }: Sheet): string {
+  const own = `sheets/${kind}.njk`
+  return existsSync(join(templatesFolder, "includes", own)) ? own : "sheets/sheet.njk"
+}
+
+function placeOf(result: JobResult, sheet: Sheet): string {
+  const room = result.house.rooms.find((each) => each.id === sheet.room)
+  return room ? `${room.id}  ${room.name}` : result.job.title
+}
+
+function packDocument(job: SetJob, pack: Pack): PrintDocument {
+  return document(job, { pack, sheets: pack.sheets, path: `print/${job.ref}/${pack.id}` })
+}
+
+/** Each hosted sheet alone, beside its hosted copy. */
+function singleDocuments(job: SetJob): PrintDocument[] {
+  return job.sheets
+    .filter((sheet) => sheet.hosted)
+    .map((sheet) =>
+      document(job, {
+        pack: { id: sheet.path, title: `sheet ${sheet.number} alone`, bound: false },
+        sheets: [sheet],
+        path: `site/${job.result.job.code}/${sheet.path}/sheet`,
+      }),
+    )
+}
+
+function document(
+  job: SetJob,
+  { pack, sheets, path }: { pack: PrintDocument["pack"]; sheets: readonly Sheet[]; path: string },
+): PrintDocument {
+  const pages = sheets.map((sheet) => sheetPage(job, sheet))
+  const styles = pages
+    .map((page) =>
+      pageStyle(page.sheet, { job: job.result.job, revision: job.revision, pack, place: page.place }),
+    )
+    .join("\n")
+  return {
+    ref: job.ref,
+    path,
+    pack: { id: pack.id, title: pack.title, bound: pack.bound },
+    jobTitle: job.result.job.title,
+    pages,
+    styles,
+  }
+}
+
+function groupsOf(job: SetJob): SheetGroup[] {
+  const { result } = job
+  const hosted = job.sheets.filter((sheet) => sheet.hosted)
+  const entry = ({ number, path, title, purpose }: Sheet) => ({ number, path, title, purpose })
+  return [
+    { title: "The job", sheets: hosted.filter((sheet) => sheet.room === null).map(entry) },
+    ...result.house.rooms.map((room) => ({
+      title: `${room.id} ${room.name}`,
+      sheets: hosted.filter((sheet) => sheet.room === room.id).map(entry),
+    })),
+  ].filter((group) => group.sheets.length > 0)
+}
