@@ -1,12 +1,12 @@
 import type { Block, Row } from "../../../kernels/paper.ts"
 import { fixed, mmText } from "../../../kernels/units.ts"
 import type { JobFacts } from "../../trade.ts"
-import { type Fitted, type HungDoor, hasCloser, makesLining, needsSmoke } from "../hanging/hung-door.ts"
+import { type Fitted, type HungDoor, needsSmoke } from "../hanging/hung-door.ts"
 import { leafText } from "../hanging/leaf.ts"
 import { furniture } from "../materials.ts"
 import { halfText } from "../messages.ts"
 import type { RulesRead } from "../rules-read.ts"
-import { isBareOak, proudText } from "../steps.ts"
+import { gapRecord, handText, leafChecks, workOrder } from "./door-order.ts"
 import { leafDrawing } from "./elevation.ts"
 
 /** Everything to hang one leaf from, in working order. */
@@ -25,17 +25,10 @@ export function doorBlocks(hung: HungDoor, fitted: Fitted, job: JobFacts, rules:
     upTable(hung, fitted),
     thresholdTable(hung, fitted),
     ironmongery(hung, fitted, job),
-    order(hung, fitted, rules),
+    workOrder(hung, fitted, rules),
     gapRecord(hung, fitted),
-    checks(hung, fitted),
+    leafChecks(hung, fitted),
   ]
-}
-
-/** The hand in words. */
-export function handText(hung: HungDoor): string {
-  return hung.door.hinges
-    ? `hinges on the ${hung.door.hinges}, seen from where the knuckles show`
-    : "hand not given: ask before cutting in"
 }
 
 function lead(hung: HungDoor, fitted: Fitted): Block {
@@ -88,7 +81,7 @@ function liningTable(hung: HungDoor, fitted: Fitted): Block {
       { label: "Inside lining", as: "figure" },
       { label: "Packing", as: "figure" },
     ],
-    rows: [...sides, ...heads].map((cells) => ({ cells })),
+    rows: [...together(sides, "Width"), ...together(heads, "Height")].map((cells) => ({ cells })),
     note: `Rip the lining to the finished wall, ${halfText(hung.door.wall)} mm. Head laid over the legs and screwed down through. Legs stand on the finished floor.`,
   }
 }
@@ -100,14 +93,14 @@ function acrossTable(hung: HungDoor, fitted: Fitted): Block {
     columns: ["Where", "Opening", "Hinge gap", "Off hinge edge", "Leaf", "Off lock edge", "Lock gap"].map(
       (label, n) => (n === 0 ? { label } : { label, as: "figure" as const }),
     ),
-    rows: fitted.across.map((point) => ({
-      cells: [
+    rows: together(
+      fitted.across.map((point) => [
         point.at,
         ...[point.opening, point.hingeGap, point.hingeTrim, point.leaf, point.lockTrim, point.lockGap].map(
           halfText,
         ),
-      ],
-    })),
+      ]),
+    ).map((cells) => ({ cells })),
     note: allowed(fitted, ["hinge", "lock"]),
   }
 }
@@ -119,16 +112,23 @@ function upTable(hung: HungDoor, fitted: Fitted): Block {
     columns: ["Where", "Floor to head", "Head gap", "Off head", "Leaf", "Off foot", "Under foot"].map(
       (label, n) => (n === 0 ? { label } : { label, as: "figure" as const }),
     ),
-    rows: fitted.up.map((point) => ({
-      cells: [
+    rows: together(
+      fitted.up.map((point) => [
         point.at,
         ...[point.opening, point.headGap, point.headTrim, point.leaf, point.footTrim, point.undercut].map(
           halfText,
         ),
-      ],
-    })),
+      ]),
+    ).map((cells) => ({ cells })),
     note: allowed(fitted, ["head", "foot"]),
   }
+}
+
+/** Rows of measured points as one row where all figures are the same. */
+function together(rows: string[][], what = ""): string[][] {
+  const figures = new Set(rows.map((row) => row.slice(1).join("|")))
+  if (rows.length < 2 || figures.size > 1) return rows
+  return [[`${what} all points`.trim(), ...rows[0]!.slice(1)]]
 }
 
 function allowed(fitted: Fitted, edges: ("hinge" | "lock" | "head" | "foot")[]): string {
@@ -213,98 +213,4 @@ function placeOf(what: string): string {
   if (what.startsWith("Thumb-turn")) return "below the handle, turn inside, coin slot outside"
   if (what.startsWith("Seal at the foot")) return "let into the foot or planted, as its maker says"
   return "on the spindle line"
-}
-
-function order(hung: HungDoor, fitted: Fitted, rules: RulesRead): Block {
-  const { door, leaf, floors, work } = hung
-  const fire = fitted.leaf.minutes > 0
-  const items = [
-    `Check the mark: door ${door.id}, ${handText(hung)}.`,
-    fire ? "Photograph label and plug; they stay on." : "",
-    makesLining(door) ? "Lining is fixed and checked." : "",
-    !makesLining(door) && floors.rise > 0
-      ? `Foot of the kept lining is cut ${mmText(floors.buildUp)} above the deck.`
-      : "",
-    fitted.proud !== null && fitted.proud > 0 ? proudText(fitted.proud, work.rebateBy) : "",
-    ...trimming(fitted),
-    fire
-      ? `Lipping left after planing: at least ${rules.value("door-lipping-least")} mm, or as the data sheet says.`
-      : "",
-    "Mark hinges from the top of the leaf; same marks on the lining lowered by the head gap.",
-    "Cut in hinges flush; one screw each, try, then all screws.",
-    "Mark the spindle, bore and let in the latch; keep on the lining last, to the latch.",
-    fire ? "Fit strips; no break but at the hinges." : "",
-    isBareOak(hung) ? "Seal all six faces and every cut-out the same day; no plain steel on oak." : "",
-    `Stops: face ${halfText(fitted.leaf.thickness)} back from the knuckle face of the lining, to the closed leaf, light touch on the lock side.`,
-    leaf && leaf.minutes > 0 ? "Never painted: strips, label, latch, hinges." : "",
-  ].filter((each) => each !== "")
-  return { kind: "list", caption: `Door ${door.id}: in this order`, items }
-}
-
-function trimming({ across, up }: Fitted): string[] {
-  const edge = (name: string, values: number[], how: string) => {
-    if (values.every((value) => value === 0)) return `${name}: nothing comes off.`
-    const figures = new Set(values).size === 1 ? values.slice(0, 1) : values
-    return `${name}: ${figures.map(halfText).join(" / ")} off${how}.`
-  }
-  return [
-    edge(
-      "Hinge edge",
-      across.map((each) => each.hingeTrim),
-      ", evenly",
-    ),
-    edge(
-      "Lock edge",
-      across.map((each) => each.lockTrim),
-      ", top to bottom as in the table",
-    ),
-    "Ease the lock edge 2 or 3 degrees towards the stop.",
-    edge(
-      "Foot",
-      up.map((each) => each.footTrim),
-      ", square and level",
-    ),
-    edge(
-      "Head",
-      up.map((each) => each.headTrim),
-      ", left to right as in the table",
-    ),
-  ]
-}
-
-function gapRecord(hung: HungDoor, fitted: Fitted): Block {
-  const { gap, threshold } = fitted
-  const points = ["top", "middle", "bottom"]
-  const side = `${halfText(gap.least)} to ${halfText(gap.most)}`
-  const foot = `${halfText(threshold.least)} to ${halfText(threshold.most)}`
-  const rows: Row[] = [
-    ...points.map((at) => ({ cells: [`Hinge side, ${at}`, side, "", ""] })),
-    ...points.map((at) => ({ cells: [`Lock side, ${at}`, side, "", ""] })),
-    ...["left", "right"].map((at) => ({ cells: [`Head, ${at}`, side, "", ""] })),
-    ...["left", "right"].map((at) => ({ cells: [`Under the foot, ${at}`, foot, "", ""] })),
-  ]
-  return {
-    kind: "table",
-    caption: `Door ${hung.door.id}: gaps as measured, mm`,
-    columns: [
-      { label: "Where" },
-      { label: "Pass", as: "figure" },
-      { label: "After hanging", as: "write" },
-      { label: "After paint and floor", as: "write" },
-    ],
-    rows,
-  }
-}
-
-function checks(hung: HungDoor, fitted: Fitted): Block {
-  const items = [
-    { text: "Leaf stays where it is put, half open; swings clear of floor, wall and slope" },
-    { text: "Latch holds, handle returns" },
-    ...(hasCloser(hung.work) ? [{ text: "Closes and latches by itself from any angle" }] : []),
-    ...(hung.work.thumbTurn ? [{ text: "Thumb-turn opens from outside with a coin" }] : []),
-    ...(fitted.leaf.minutes > 0
-      ? [{ text: "Label seen and photographed", write: "number on the label" }]
-      : []),
-  ]
-  return { kind: "checks", caption: `Door ${hung.door.id}: checks`, items }
 }

@@ -26,8 +26,7 @@ export function doorSheets(task: Task<DoorsInputs>, work: Work): SheetModel[] {
       audience: ["trade", "office"],
       hosted: true,
       orientation: "portrait",
-      datum:
-        "Heights from the highest finished floor under the closed leaf; lengths between lining faces; figures on the leaf from its top as hung",
+      datum: "Heights from the highest finished floor under the leaf. Lengths between linings. Millimetres.",
       blocks: [
         ...(warnings.length > 0
           ? [
