@@ -2,8 +2,9 @@ import type { EleventyConfig } from "@11ty/eleventy"
 import { invariant } from "../kernels/fault.ts"
 import type { Block, Column, SheetModel } from "../kernels/paper.ts"
 import { drawn } from "./drawn.ts"
-import { type BuildRequest, copyAssets, templatesFolder } from "./request.ts"
+import type { BuildRequest } from "./request.ts"
 import { siteData } from "./site-data.ts"
+import { copyAssets, templatesFolder } from "./templates.ts"
 
 type DrawingBlock = Extract<Block, { kind: "drawing" }>
 

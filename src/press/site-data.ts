@@ -9,7 +9,7 @@ import { type Pack, packsOf } from "../sheets/packs.ts"
 import { type Revision, revisionAddress, revisionOf } from "./addresses.ts"
 import { textArea } from "./drawn.ts"
 import { pageName, pageStyle } from "./page-style.ts"
-import { templatesFolder } from "./request.ts"
+import { templatesFolder } from "./templates.ts"
 
 /** A job with its sheets and packs, ready to be set. */
 export interface SetJob {
