@@ -96,11 +96,12 @@ async function print(
     return { browser: null, printed: [] }
   }
   return withBrowser(search.found, async (press) => {
-    const printed = await printDocuments(press, site.documents, {
+    const { printed, warnings } = await printDocuments(press, site.documents, {
       staging,
       attachments,
       progress: (done, of) => terminal.progress(`printing ${done} of ${of} documents`),
     })
+    for (const warning of warnings) terminal.err(`warning: ${warning}`)
     return { browser: press.version, printed }
   })
 }

@@ -20,6 +20,13 @@ export interface PrintedDocument {
   sheetPages: Map<string, number>
 }
 
+/** What came of printing. */
+export interface Printing {
+  printed: PrintedDocument[]
+  /** Pages with a character that no typeface here has: what the author wrote, so a warning in plain words. */
+  warnings: string[]
+}
+
 /** What printing needs besides the documents. */
 export interface PrintTask {
   staging: string
@@ -34,13 +41,14 @@ const tabs = 2
 
 /**
  * Prints every document that Eleventy wrote under `press/` to its PDF, two at a time, in one browser.
- * @throws Fault when a sheet does not fit its page: every layout fault of every document is named
+ * @returns the documents in the order given, and a warning for each page with an empty box in place of a character
+ * @throws Fault when a sheet does not fit its page: every such fault of every document is named
  */
 export async function printDocuments(
   press: Press,
   documents: readonly PrintDocument[],
   task: PrintTask,
-): Promise<PrintedDocument[]> {
+): Promise<Printing> {
   const printed: (PrintedDocument | undefined)[] = documents.map(() => undefined)
   const faults: { path: string; fault: LayoutFault }[] = []
   const waiting = documents.map((document, index) => ({ document, index }))
@@ -56,8 +64,9 @@ export async function printDocuments(
     }
   }
   await Promise.all(Array.from({ length: tabs }, tab))
-  if (faults.length > 0) throw new Fault(faultText(faults))
-  return printed.filter((each) => each !== undefined)
+  const ours = faults.filter(({ fault }) => fault.kind !== "missing-sign")
+  if (ours.length > 0) throw new Fault(faultText(ours))
+  return { printed: printed.filter((each) => each !== undefined), warnings: missingSignTexts(faults) }
 }
 
 async function printOne(
@@ -125,6 +134,17 @@ function sheetPages(document: PrintDocument, { plan }: Pick<PrintedToPlan, "plan
       return [path, end - (plan.starts.get(path) ?? 1)]
     }),
   )
+}
+
+/** Sorted, as documents are printed side by side. */
+function missingSignTexts(faults: readonly { path: string; fault: LayoutFault }[]): string[] {
+  return faults
+    .filter(({ fault }) => fault.kind === "missing-sign")
+    .map(
+      ({ path, fault }) =>
+        `${path}.pdf, ${fault.text}: a character that the typeface does not have is printed as an empty box`,
+    )
+    .sort()
 }
 
 function faultText(faults: readonly { path: string; fault: LayoutFault }[]): string {
