@@ -116,11 +116,14 @@ function notchTexts(layout: FloorLayout, run: LaidRun): string[] {
 }
 
 function notchText(notch: Notch, piece: LaidPiece): string {
-  const deep = mmText(notch.high - notch.low)
+  const { left, right } = notch.depth
   const length = piece.right - piece.left
   const isWhole = notch.from < parallelWithin && notch.to > length - parallelWithin
   const from = isWhole ? "whole length" : `${mmText(notch.from)} to ${mmText(notch.to)}`
-  if (notch.low < parallelWithin) return `${from}, ${deep} off the near edge`
-  if (notch.high > piece.across - parallelWithin) return `${from}, ${deep} off the far edge`
-  return `${from}, hole ${mmText(notch.low)} to ${mmText(notch.high)} from the near edge`
+  if (notch.edge === "inside") return `${from}, hole ${mmText(left)} to ${mmText(right)} from the near edge`
+  const deep =
+    Math.abs(left - right) <= squareWithin
+      ? mmText(Math.max(left, right))
+      : `${mmText(left)} running to ${mmText(right)}`
+  return `${from}, ${deep} off the ${notch.edge} edge`
 }

@@ -1,7 +1,7 @@
 import { anticlockwise } from "../../../kernels/polygon/angles.ts"
 import { difference, intersection } from "../../../kernels/polygon/clip.ts"
 import { boundsOf, regionArea } from "../../../kernels/polygon/measure.ts"
-import type { Point } from "../../../kernels/polygon/point.ts"
+import { distanceToSegment, type Point } from "../../../kernels/polygon/point.ts"
 import { edgesOf, type Region, regionOf } from "../../../kernels/polygon/region.ts"
 import { sectionAt } from "../../../kernels/polygon/strips.ts"
 import type { Mm } from "../../../kernels/units.ts"
@@ -10,9 +10,10 @@ import type { Mm } from "../../../kernels/units.ts"
 export interface Notch {
   from: Mm
   to: Mm
-  /** Away from the first row's wall: 0 is the piece's edge nearer to it. */
-  low: Mm
-  high: Mm
+  /** The edge it is cut into (`near`: towards the first row's wall), or none of them. */
+  edge: "near" | "far" | "inside"
+  /** Depth from that edge at its left and right end; of one inside, where it begins and ends across the piece. */
+  depth: { left: Mm; right: Mm }
 }
 
 /** What is cut out is told from this size up; less is fitting, mm. */
@@ -22,6 +23,10 @@ const inside: Mm = 1
 /** Rip widths are read over this much of each end, at so many places. */
 const readWithin: Mm = 400
 const readings = 10
+/** Depths of a cut-out are read this far inside its ends, mm. */
+const hair: Mm = 0.01
+/** Corners that stand out of a straight line by less are none, mm. */
+const straightWithin: Mm = 0.5
 /** An end leans if it rises at least this much for each mm along; flatter is a notch. */
 const steepEnd = 0.7
 
@@ -73,9 +78,10 @@ export function ripWidths(parts: readonly Region[], boardWidth: Mm): { left: Mm;
  */
 export function endLean(run: Region, end: "left" | "right"): Mm {
   let lean = 0
-  const outer = hull(run.outline)
+  const ring = withoutIdleCorners(anticlockwise(run.outline))
+  const outer = hull(ring)
   const isOuter = (point: Point) => outer.some((other) => other.x === point.x && other.y === point.y)
-  for (const { from, to } of edgesOf(anticlockwise(run.outline))) {
+  for (const { from, to } of edgesOf(ring)) {
     if (!isOuter(from) || !isOuter(to)) continue
     const rise = to.y - from.y
     if (Math.abs(rise) < steepEnd * Math.abs(to.x - from.x)) continue
@@ -84,24 +90,65 @@ export function endLean(run: Region, end: "left" | "right"): Mm {
   return lean
 }
 
-/** What is cut out of a piece, apart from its rip along an edge and its leaning ends: where its outline turns inward, and holes. */
+/**
+ * What is cut out of a piece, apart from its rip along an edge and its leaning ends: where its outline turns inward, and holes.
+ * A stepped cut-out is told step by step, left to right.
+ */
 export function notchesOf(parts: readonly Region[]): Notch[] {
-  const { left, bottom } = boundsOf(parts.flatMap((part) => part.outline))
   if (parts.length === 1 && parts.every((part) => part.outline.length < 5 && part.holes.length === 0))
     return []
   const round = regionOf(hull(parts.flatMap((part) => part.outline)))
-  return difference([round], parts).flatMap((cut): Notch[] => {
-    const out = boundsOf(cut.outline)
+  return difference([round], parts).flatMap((pocket) => {
+    const out = boundsOf(pocket.outline)
     if (out.right - out.left < leastNotch || out.top - out.bottom < leastNotch) return []
-    return [
-      {
-        from: out.left - left,
-        to: out.right - left,
-        low: out.bottom - bottom,
-        high: out.top - bottom,
-      },
-    ]
+    return merged(stepsOf(pocket, parts))
   })
+}
+
+/** A pocket between the lines on which its corners stand. */
+function stepsOf(pocket: Region, parts: readonly Region[]): Notch[] {
+  const { left, bottom, top } = boundsOf(parts.flatMap((part) => part.outline))
+  const lines = [...new Set(pocket.outline.map((point) => point.x))].sort((a, b) => a - b)
+  return lines.slice(1).flatMap((to, index): Notch[] => {
+    const from = lines[index]!
+    const cut = reachAt([pocket], (from + to) / 2)
+    const wood = reachAt(parts, (from + to) / 2)
+    if (to - from < leastNotch || !cut || !wood || cut.to - cut.from < inside) return []
+    const step = { from: from - left, to: to - left }
+    const ends = [from + hair, to - hair].map((x) => reachAt(parts, x) ?? wood)
+    const [first, last] = [ends[0]!, ends[1]!]
+    if (cut.to <= wood.from + inside) {
+      return [{ ...step, edge: "near", depth: { left: first.from - bottom, right: last.from - bottom } }]
+    }
+    if (cut.from >= wood.to - inside) {
+      return [{ ...step, edge: "far", depth: { left: top - first.to, right: top - last.to } }]
+    }
+    return [{ ...step, edge: "inside", depth: { left: cut.from - bottom, right: cut.to - bottom } }]
+  })
+}
+
+/** Neighbouring steps that go on at one depth as one; steps too shallow to cut left out. */
+function merged(steps: readonly Notch[]): Notch[] {
+  const found: Notch[] = []
+  for (const step of steps) {
+    const last = found.at(-1)
+    const goesOn =
+      last?.edge === step.edge &&
+      Math.abs(last.depth.right - step.depth.left) < leastNotch &&
+      step.from - last.to < leastNotch
+    if (goesOn) Object.assign(last, { to: step.to, depth: { ...last.depth, right: step.depth.right } })
+    else found.push({ ...step })
+  }
+  return found.filter((step) => Math.max(step.depth.left, step.depth.right) >= leastNotch)
+}
+
+function reachAt(parts: readonly Region[], x: Mm): { from: Mm; to: Mm } | null {
+  const stretches = parts.flatMap((part) => sectionAt(turned(part), x))
+  if (stretches.length === 0) return null
+  return {
+    from: Math.min(...stretches.map(({ from }) => from)),
+    to: Math.max(...stretches.map(({ to }) => to)),
+  }
 }
 
 /** True for a rectangle that stands square in the frame. */
@@ -109,6 +156,17 @@ export function isUprightBox(region: Region): boolean {
   if (region.holes.length > 0 || region.outline.length !== 4) return false
   const box = boundsOf(region.outline)
   return Math.abs(regionArea(region) - (box.right - box.left) * (box.top - box.bottom)) < 1
+}
+
+/** An outline without the corners that do not turn. */
+function withoutIdleCorners(ring: readonly Point[]): Point[] {
+  const kept: Point[] = []
+  ring.forEach((point, index) => {
+    const before = kept.at(-1) ?? ring.at(-1)!
+    const after = ring[(index + 1) % ring.length]!
+    if (distanceToSegment(point, before, after) >= straightWithin) kept.push(point)
+  })
+  return kept
 }
 
 /** The least outline without inward corners round points, anticlockwise (monotone chains). */

@@ -54,9 +54,53 @@ describe("pieces of a run", () => {
 
   it("a notch by its place and depth; no notch in rips, tapers and leaning ends", () => {
     for (const shape of [plain, tapered, leaning, splayed]) expect(notchesOf([shape])).toEqual([])
-    expect(notchesOf([notched])).toEqual([{ from: 400, to: 900, low: 130, high: 189 }])
+    expect(notchesOf([notched])).toEqual([
+      { from: 400, to: 900, edge: "far", depth: { left: 59, right: 59 } },
+    ])
     const corner = figure([0, 0], [2000, 0], [2000, 100], [1700, 100], [1700, 189], [0, 189])
-    expect(notchesOf([corner])).toEqual([{ from: 1700, to: 2000, low: 100, high: 189 }])
+    expect(notchesOf([corner])).toEqual([
+      { from: 1700, to: 2000, edge: "far", depth: { left: 89, right: 89 } },
+    ])
     expect(endLean(corner, "right")).toBe(0)
+  })
+
+  it("a stepped cut-out is told step by step", () => {
+    const stepped = figure(
+      [0, 60],
+      [40, 60],
+      [40, 20],
+      [1500, 20],
+      [1500, 0],
+      [2000, 0],
+      [2000, 127],
+      [0, 127],
+    )
+    expect(notchesOf([stepped])).toEqual([
+      { from: 0, to: 40, edge: "near", depth: { left: 60, right: 60 } },
+      { from: 40, to: 1500, edge: "near", depth: { left: 20, right: 20 } },
+    ])
+  })
+
+  it("a cut-out along a slanting face runs from one depth to another; a hole lies inside", () => {
+    const slanted = figure([0, 0], [2000, 0], [2000, 120], [1600, 100], [1600, 189], [0, 189])
+    const [notch] = notchesOf([slanted])
+    expect(notch).toMatchObject({ from: 1600, to: 2000, edge: "far" })
+    expect(notch!.depth.left).toBeCloseTo(89, 1)
+    expect(notch!.depth.right).toBeCloseTo(69, 1)
+    const hole = [
+      { x: 500, y: 60 },
+      { x: 600, y: 60 },
+      { x: 600, y: 130 },
+      { x: 500, y: 130 },
+    ]
+    expect(notchesOf([{ outline: plain.outline, holes: [hole] }])).toEqual([
+      { from: 500, to: 600, edge: "inside", depth: { left: 60, right: 130 } },
+    ])
+  })
+
+  it("a corner out of line by a hair is neither notch nor step", () => {
+    const idle = figure([0, 0], [2000, 0], [1905.49, 94.5], [1811, 189], [0, 189])
+    expect(notchesOf([idle])).toEqual([])
+    expect(endLean(idle, "right")).toBeCloseTo(-189, 9)
   })
 })
