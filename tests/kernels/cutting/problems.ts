@@ -45,10 +45,10 @@ export function smallProblem(seed: number): CuttingProblem {
   }))
   const offcutsInHand =
     random() < 0.4 ? [{ id: "rack", length: between(300, 2500), available: between(1, 2) }] : []
-  const items = Array.from({ length: between(1, 5) }, (_, index) => ({
+  const items = Array.from({ length: between(1, 4) }, (_, index) => ({
     id: `piece-${index}`,
     length: random() < 0.1 ? between(300, 70_000) / 10 : between(150, 4000),
-    count: between(1, 3),
+    count: between(1, 2),
   }))
   return {
     kerf: [0, 2.4, 3][between(0, 2)] as number,

@@ -1,6 +1,6 @@
 import type { CuttingModel } from "../cutting-model.ts"
 import { totalWidth } from "../cutting-model.ts"
-import { Knapsack } from "./knapsack.ts"
+import { bestFilling } from "./bar-filling.ts"
 
 /**
  * Totals that a bill of lengths can come to. A total is possible only if some choice of lengths costs exactly that and holds, by
@@ -58,6 +58,9 @@ export function fewestBars(model: CuttingModel, cost: number, atMost: number): n
 /** Cells of a table that are still worth filling. */
 const TABLE_CELLS = 20_000_000
 
+/** Steps of the search for the best-filled length. */
+const FILLING_STEPS = 5_000
+
 function everyWhole(top: number): PossibleTotals {
   return {
     next: (from) => (from <= top ? Math.max(0, from) : Number.POSITIVE_INFINITY),
@@ -83,6 +86,7 @@ function greatestRoom(model: CuttingModel, top: number): Float64Array {
   room[0] = 0
   model.stocks.forEach(({ cost, limit }, index) => {
     const capacity = filled[index] as number
+    if (capacity === 0) return
     if (cost === 0) addFree(room, capacity, limit)
     else if (limit === Number.POSITIVE_INFINITY) addEndless(room, capacity, cost)
     else for (const times of binaryParts(limit)) addOnce(room, times * capacity, times * cost)
@@ -90,11 +94,13 @@ function greatestRoom(model: CuttingModel, top: number): Float64Array {
   return room
 }
 
-/** Of each stock, the greatest width that pieces can fill. */
+/** Of each stock, the greatest width that pieces can fill; its capacity where that is not settled soon. */
 function bestFilled(model: CuttingModel): number[] {
-  const knapsack = new Knapsack(model.widths, Math.max(0, ...model.stocks.map((stock) => stock.capacity)))
-  knapsack.solve(model.widths, model.demand)
-  return model.stocks.map((stock) => knapsack.value(stock.capacity))
+  const { widths, demand } = model
+  return model.stocks.map(({ capacity }) => {
+    const found = bestFilling(widths, { values: widths, available: demand, capacity, steps: FILLING_STEPS })
+    return found.exact ? found.value : capacity
+  })
 }
 
 function addFree(room: Float64Array, capacity: number, limit: number): void {

@@ -5,16 +5,14 @@
 export class Knapsack {
   readonly #widths: readonly number[]
   readonly #capacity: number
-  readonly #best: Float64Array
-  #taken: Uint8Array
+  #best = new Float64Array(0)
+  #taken = new Uint8Array(0)
   #parts: { type: number; count: number }[] = []
 
   /** @param widths of the types @param capacity greatest length asked about */
   constructor(widths: readonly number[], capacity: number) {
     this.#widths = widths
     this.#capacity = capacity
-    this.#best = new Float64Array(capacity + 1)
-    this.#taken = new Uint8Array(0)
   }
 
   /** Cells that the table would have for these values and pieces. */
@@ -29,7 +27,8 @@ export class Knapsack {
     const size = this.#parts.length * row
     if (this.#taken.length < size) this.#taken = new Uint8Array(size)
     else this.#taken.fill(0, 0, size)
-    this.#best.fill(0)
+    if (this.#best.length < row) this.#best = new Float64Array(row)
+    else this.#best.fill(0)
     const best = this.#best
     const taken = this.#taken
     let offset = 0

@@ -20,6 +20,8 @@ export interface Solved {
   patterns: Pattern[]
   cost: number
   bound: number
+  /** Prices behind the bound; undefined if the linear program was not needed. */
+  proved: ProvedPrices | undefined
 }
 
 /**
@@ -31,7 +33,7 @@ export interface Solved {
 export async function solvePortfolio(model: CuttingModel, first: Pattern[], effort: Effort): Promise<Solved> {
   const search = new Search(model, first, effort)
   await search.run()
-  return { patterns: search.plan, cost: search.cost, bound: search.bound }
+  return { patterns: search.plan, cost: search.cost, bound: search.bound, proved: search.proved }
 }
 
 /** Rounds of bar-by-bar filling before and after the linear program. */
@@ -53,7 +55,7 @@ class Search {
   plan: Pattern[]
   cost: number
   bound = 0
-  #proved: ProvedPrices | undefined
+  proved: ProvedPrices | undefined
 
   constructor(model: CuttingModel, first: Pattern[], effort: Effort) {
     this.#model = model
@@ -136,7 +138,7 @@ class Search {
   #generate(master: Master): Float64Array {
     const asked = { ...this.#whole, enough: this.cost - 1, rounds: Number.POSITIVE_INFINITY }
     const { solution, proved } = generateColumns(master, this.#model, this.#pricing, asked, this.#effort)
-    this.#proved = proved
+    this.proved = proved
     this.#raise(proved.bound)
     return solution.prices
   }
@@ -174,7 +176,7 @@ class Search {
 
   /** Lists every pattern that a plan of at most this total could need and searches them; false if that was cut short. */
   async #searchUpTo(atMost: number, most: number, nodes: number): Promise<boolean> {
-    const proved = this.#proved
+    const proved = this.proved
     if (proved === undefined) return false
     const columns = worthwhilePatterns(this.#model, proved, atMost - proved.bound, most, this.#effort)
     if (columns === undefined) return false
