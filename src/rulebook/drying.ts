@@ -190,16 +190,11 @@ export const dryingProcesses = {
     rules: { hours: "drying-oil-full-hours" },
   },
   varnish: {
-    ...dries("Water-borne floor varnish", "next coat", "water", "dry to the back of the hand", [
-      "walk",
-      "coat",
-    ]),
+    ...dries("Water-borne varnish", "next coat", "water", "dry to the back of the hand", ["walk", "coat"]),
     rules: { hours: "drying-varnish-hours" },
   },
   "varnish-walk": {
-    ...dries("Water-borne floor varnish", "light use in socks", "water", "dry to the back of the hand", [
-      "walk",
-    ]),
+    ...dries("Water-borne varnish", "light use in socks", "water", "dry to the back of the hand", ["walk"]),
     rules: { hours: "drying-varnish-walk-hours" },
   },
   "varnish-solvent": {

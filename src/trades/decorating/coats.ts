@@ -48,6 +48,12 @@ export function isWet(task: Task<DecoratingInputs>): boolean {
   return task.input.wet ?? task.room.use === "bathroom"
 }
 
+/** A paint by name and colour, the colour once. */
+export function paintName(product: ProductOf<"liquid">): string {
+  const { name, colour } = product
+  return name.toLowerCase().includes(colour.toLowerCase()) ? name : `${name}, ${colour}`
+}
+
 /** The product for a use: the room's, else the job's, else the white for what is white. */
 export function paintFor(
   use: PaintUse,

@@ -3,6 +3,7 @@ import { leastCostTins } from "../../kernels/tins.ts"
 import { fixed, roundHalfUp } from "../../kernels/units.ts"
 import type { Room } from "../../survey/room.ts"
 import { type JobFacts, noWork, type Quantity, type Work } from "../trade.ts"
+import { paintName } from "./coats.ts"
 
 /** One paint over the whole job. */
 export interface PaintNeed {
@@ -32,9 +33,7 @@ export function paintNeeds(job: JobFacts, rooms: RoomWork[]): PaintNeed[] {
     const need = same.reduce((sum, each) => sum + each.gross, 0) + reserve
     const { tins, over } = leastCostTins(need, product.tins)
     const byRoom = same.map(({ room, net, gross }) => ({ room: room ?? "", net, gross }))
-    return [
-      { product: id, name: `${product.name}, ${product.colour}`, rooms: byRoom, reserve, need, tins, over },
-    ]
+    return [{ product: id, name: paintName(product), rooms: byRoom, reserve, need, tins, over }]
   })
 }
 

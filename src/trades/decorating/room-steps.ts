@@ -40,7 +40,7 @@ export function plaster(task: Task<DecoratingInputs>): Planned[] {
 
 /** Filling, caulking and rubbing down after second fix. */
 export function fill(task: Task<DecoratingInputs>, lines: CoatLine[]): Planned {
-  const length = trimLength(lines)
+  const length = beadLength(lines)
   const gate = gateOf(task, "caulk")
   return whole(task, "fill", {
     title: "Fill, caulk and rub down",
@@ -65,9 +65,10 @@ export function uncover(task: Task<DecoratingInputs>): Planned {
   })
 }
 
-/** Metres of trim, each counted once however many coats. */
-export function trimLength(lines: CoatLine[]): number {
-  return [...new Map(lines.map((line) => [line.surface, line.length])).values()].reduce(
+/** Metres of trim that is caulked to the wall, each counted once however many coats: no leaves, no linings. */
+export function beadLength(lines: CoatLine[]): number {
+  const beads = lines.filter((line) => !/^(Leaf|Lining) /.test(line.surface))
+  return [...new Map(beads.map((line) => [line.surface, line.length])).values()].reduce(
     (sum, each) => sum + each,
     0,
   )

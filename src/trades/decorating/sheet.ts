@@ -147,16 +147,39 @@ function coatTable(task: Task<DecoratingInputs>, lines: CoatLine[]): Block {
         lines.filter((line) => line.coat.key === key),
       ),
     ),
-    note: "Litres are net: what goes on the wall. What to carry up stands below.",
+    note: "Litres are net: what goes on the wall; the line of a coat is its sum. What to carry up stands below.",
   }
 }
 
 function coatRows(task: Task<DecoratingInputs>, lines: CoatLine[]): Row[] {
   const { coat } = lines[0]!
   const gate = gateWords(task, lines)
+  const sum = (pick: (line: CoatLine) => number) => lines.reduce((total, line) => total + pick(line), 0)
   const products = [...new Set(lines.map((line) => line.product?.name ?? "product to be chosen"))].join(", ")
   return [
-    { as: "group", cells: [`${coat.name}: ${products}. ${gate}`, "", "", "", "", "", ""] },
+    {
+      as: "group",
+      cells: [
+        `${coat.name}: ${products}. ${gate}`,
+        fixed(
+          sum((line) => line.area),
+          2,
+        ),
+        fixed(
+          sum((line) => line.paint),
+          2,
+        ),
+        coat.mist
+          ? fixed(
+              sum((line) => line.water),
+              2,
+            )
+          : "",
+        "",
+        "",
+        "",
+      ],
+    },
     ...lines.map(
       (line): Row => ({
         cells: [
@@ -177,7 +200,7 @@ function gateWords(task: Task<DecoratingInputs>, lines: CoatLine[]): string {
   const gates = [...new Set(lines.map((line) => line.process))].map((process) => gateOf(task, process))
   const hours = Math.max(...gates.map((gate) => gate?.hours ?? Number.POSITIVE_INFINITY))
   if (!Number.isFinite(hours)) return `Do not: the planned air is outside what this paint may be used in.`
-  return `Then wait ${hours} hours at the planned air, and until ${gates[0]?.until ?? "dry"}.`
+  return `Then wait ${hours} hours at the planned air. Ready when: ${gates[0]?.until ?? "dry"}.`
 }
 
 function woodTable({ wood }: RoomPaint): Block {

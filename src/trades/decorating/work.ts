@@ -3,12 +3,12 @@ import { fixed, roundHalfUp } from "../../kernels/units.ts"
 import { dryingForbidden, dryingProcesses } from "../../rulebook/drying.ts"
 import { noWork, type Quantity, type Step, type Task, type Work } from "../trade.ts"
 import { decoratingCautions } from "./cautions.ts"
-import type { CoatLine } from "./coats.ts"
+import { type CoatLine, paintName } from "./coats.ts"
 import { coldestToCoat } from "./dew-point.ts"
 import type { DecoratingInputs } from "./inputs.ts"
 import { decoratingRests } from "./rests.ts"
 import { type RoomPaint, roomPaint } from "./room-paint.ts"
-import { trimLength } from "./room-steps.ts"
+import { beadLength } from "./room-steps.ts"
 import { decoratingSteps } from "./steps.ts"
 
 /** Decorating of one room: coats, litres, steps with their gates, cautions; what cannot be is a finding. */
@@ -41,7 +41,7 @@ function quantitiesOf(task: Task<DecoratingInputs>, lines: CoatLine[]): Quantity
     return {
       trade: "decorating",
       room: task.room.id,
-      what: product ? `${product.name}, ${product.colour}` : same[0]!.coat.name,
+      what: product ? paintName(product) : same[0]!.coat.name,
       product: product?.id ?? null,
       net,
       gross: net * waste,
@@ -49,7 +49,7 @@ function quantitiesOf(task: Task<DecoratingInputs>, lines: CoatLine[]): Quantity
       from: coatsIn(same),
     }
   })
-  const bead = trimLength(lines)
+  const bead = beadLength(lines)
   if (bead === 0) return paint
   return [...paint, caulk(task, bead)]
 }
@@ -63,7 +63,7 @@ function caulk(task: Task<DecoratingInputs>, length: number): Quantity {
     net: length,
     gross: length,
     unit: "m",
-    from: "length of painted trim",
+    from: "skirting, architraves and other trim",
   }
 }
 
