@@ -92,7 +92,7 @@ export function escapeSheet({ doors, escape: wayOut, job, cautions, rests }: Esc
           ]
         : []),
       { kind: "cautions", items: cautions.filter((each) => each.id === "door-guidance") },
-      { kind: "sign", roles: ["Foreman", "Building control, if they wish"] },
+      { kind: "sign", roles: ["Foreman", "Building control"] },
     ],
     rests: [...rests],
   }
