@@ -8,6 +8,7 @@ import { checkCommand } from "./check.ts"
 import { devCommand } from "./dev.ts"
 import { newCommand } from "./new.ts"
 import { standardTerminal, type Terminal } from "./terminal.ts"
+import { writeSchemas } from "./write-schemas.ts"
 
 type Command = (args: readonly string[], terminal: Terminal) => Promise<number>
 
@@ -21,6 +22,10 @@ const commands: Record<string, Command> = {
     }),
   dev: (args, terminal) => devCommand(args, terminal),
   new: (args, terminal) => newCommand(args, { ...terminal, today: new Date().toISOString().slice(0, 10) }),
+  schemas: async () => {
+    writeSchemas("jobs", trades)
+    return exitStatus.done
+  },
   bench: (args, terminal) => benchCommand(args, terminal),
 }
 

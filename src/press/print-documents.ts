@@ -51,19 +51,28 @@ export async function printDocuments(
 ): Promise<Printing> {
   const printed: (PrintedDocument | undefined)[] = documents.map(() => undefined)
   const faults: { path: string; fault: LayoutFault }[] = []
-  const waiting = documents.map((document, index) => ({ document, index }))
+  const known = new Map<string, ReadonlyMap<string, number>>()
+  let waiting: { document: PrintDocument; index: number }[] = []
   let done = 0
   const tab = async (): Promise<void> => {
     for (let next = waiting.shift(); next; next = waiting.shift()) {
       const { document, index } = next
-      const { result, layoutFaults } = await printOne(press, document, task)
+      const { result, layoutFaults } = await printOne(press, document, {
+        ...task,
+        guess: guessed(document, known.get(document.ref)),
+      })
       printed[index] = result
+      if (isWhole(document)) known.set(document.ref, result.sheetPages)
       faults.push(...layoutFaults.map((fault) => ({ path: document.path, fault })))
       done += 1
       task.progress(done, documents.length)
     }
   }
-  await Promise.all(Array.from({ length: tabs }, tab))
+  const numbered = documents.map((document, index) => ({ document, index }))
+  for (const whole of [true, false]) {
+    waiting = numbered.filter(({ document }) => isWhole(document) === whole)
+    await Promise.all(Array.from({ length: tabs }, tab))
+  }
   const ours = faults.filter(({ fault }) => fault.kind !== "missing-sign")
   if (ours.length > 0) throw new Fault(faultText(ours))
   return { printed: printed.filter((each) => each !== undefined), warnings: missingSignTexts(faults) }
@@ -72,7 +81,7 @@ export async function printDocuments(
 async function printOne(
   press: Press,
   document: PrintDocument,
-  { staging, attachments }: PrintTask,
+  { staging, attachments, guess }: PrintTask & { guess?: PagePlan },
 ): Promise<{ result: PrintedDocument; layoutFaults: LayoutFault[] }> {
   const source = join(staging, "press", `${document.path}.html`)
   const html = readFileSync(source, "utf8")
@@ -84,7 +93,7 @@ async function printOne(
   const rightHand = document.pack.bound
     ? document.pages.map((page) => page.sheet.path).filter(isFirstOfRoom(document))
     : []
-  const came = await printTwice(press, planHtml, { contentWidth: textArea.portrait.width, rightHand })
+  const came = await printTwice(press, planHtml, { contentWidth: textArea.portrait.width, rightHand, guess })
   const revision = document.pages[0]?.revision ?? null
   const pdf = await finishPdf(came.pdf, {
     title: `${document.jobTitle}: ${document.pack.title}`,
@@ -99,6 +108,26 @@ async function printOne(
   writeFileSync(join(staging, file), pdf)
   const result = { document, file, pages: came.pages, sheetPages: sheetPages(document, came) }
   return { result, layoutFaults: came.layoutFaults }
+}
+
+/** The archive holds every sheet of its job, so it is printed first: it tells how many pages each sheet takes. */
+function isWhole(document: PrintDocument): boolean {
+  return document.pack.id === "archive"
+}
+
+/** The likely pages of a document without a contents page, from what its sheets took elsewhere. */
+function guessed(
+  document: PrintDocument,
+  sheetPages: ReadonlyMap<string, number> | undefined,
+): PagePlan | undefined {
+  if (!sheetPages || document.pack.bound) return undefined
+  const starts = new Map<string, number>()
+  let next = 1
+  for (const { sheet } of document.pages) {
+    starts.set(sheet.path, next)
+    next += sheetPages.get(sheet.path) ?? 1
+  }
+  return { pages: next - 1, starts, blanksBefore: new Set() }
 }
 
 /** The first sheet of each room starts on the right when the pack is printed on both sides. */

@@ -17,6 +17,8 @@ export interface PagePlan {
 export interface PrintTwiceOptions extends PrintOptions {
   /** Ids that must start on an odd page, for binding printed on both sides; none unless given. */
   rightHand?: readonly string[]
+  /** What the pages will most likely be; where it proves true, the document is printed only once. */
+  guess?: PagePlan
 }
 
 /** A printed document with the plan it was printed to. */
@@ -39,16 +41,23 @@ export async function printTwice(
   planHtml: (plan: PagePlan | null) => Promise<string>,
   options: PrintTwiceOptions,
 ): Promise<PrintedToPlan> {
-  const path = await planHtml(null)
-  let last: Pages = placesOf(await printPdf(press, path, { ...options, draft: true }))
+  let plan = options.guess ?? (await draftPlan(press, planHtml, options))
   for (let pass = 0; pass < mostPasses; pass += 1) {
-    const plan = pagePlan(last, options.rightHand ?? [])
     const printed = await printPdf(press, await planHtml(plan), options)
     const came = placesOf(printed)
     if (samePages(plan, came)) return { ...printed, plan }
-    last = withoutBlanks(came, plan.blanksBefore)
+    plan = pagePlan(withoutBlanks(came, plan.blanksBefore), options.rightHand ?? [])
   }
-  throw new Fault(`the pages of ${path} do not come to rest in ${mostPasses} passes`)
+  throw new Fault(`the pages of ${await planHtml(plan)} do not come to rest in ${mostPasses} passes`)
+}
+
+async function draftPlan(
+  press: Press,
+  planHtml: (plan: PagePlan | null) => Promise<string>,
+  options: PrintTwiceOptions,
+): Promise<PagePlan> {
+  const draft = await printPdf(press, await planHtml(null), { ...options, draft: true })
+  return pagePlan(placesOf(draft), options.rightHand ?? [])
 }
 
 const mostPasses = 3

@@ -63,9 +63,8 @@ function sizes(room: Room, buildUp: number): Block {
 function trust(room: Room): Block {
   const { trust } = room
   if (!trust.fixed) {
-    const need = trust.needs
-      ? `One more diagonal is needed, from corner ${trust.needs.from} to corner ${trust.needs.to} (corner n is the left end of wall n).`
-      : "One more diagonal is needed."
+    const needs = trust.needs.map(({ from, to }) => `from corner ${from} to corner ${to}`)
+    const need = `Still to be taped: ${needs.join("; ") || "diagonals"} (corner n is the left end of wall n).`
     return {
       kind: "warning",
       caption: "Shape not fixed",

@@ -1,7 +1,7 @@
 import { dateText, dayText, momentText } from "../kernels/calendar/date-text.ts"
 import { addDays, datesBetween, diffDays, mondayOf } from "../kernels/calendar/dates.ts"
-import { clockAt } from "../kernels/calendar/instant.ts"
-import { isWorkingDay } from "../kernels/calendar/work-calendar.ts"
+import { clockAt, type Instant } from "../kernels/calendar/instant.ts"
+import { isWorkingDay, spansOn } from "../kernels/calendar/work-calendar.ts"
 import type { Drawing, Shape } from "../kernels/drawing/shapes.ts"
 import type { Block, SheetModel } from "../kernels/paper.ts"
 import type { DatedStep, Programme, Visit } from "../programme/programme.ts"
@@ -9,11 +9,11 @@ import type { JobResult } from "./job-result.ts"
 
 /** Drawing units of the bar chart: one day wide, one row high (it is drawn to fit, not to a scale). */
 const day = 100
-const row = 90
-const bar = 50
+const row = 80
+const bar = 46
 /** Weeks and rows on one landscape page. */
 const weeksPerPage = 5
-const rowsPerPage = 24
+const rowsPerPage = 25
 
 /** The bar chart over days: work in black, drying hatched, free days grey, as many landscape pages as needed. */
 export function programmeSheet(result: JobResult): SheetModel | null {
@@ -22,24 +22,14 @@ export function programmeSheet(result: JobResult): SheetModel | null {
   return {
     kind: "programme",
     title: "Programme",
-    purpose: "Black: work. Hatched: drying or waiting; nobody may go on. Grey columns: no work.",
+    purpose: `${dateText(programme.start)} to ${dateText(programme.finish)}, ${workingDays(programme)} working days. Black: work. Hatched: drying, nobody goes on. Grey: no work.`,
     room: null,
     trade: null,
     audience: ["trade", "client", "office"],
     hosted: true,
     orientation: "landscape",
     datum: null,
-    blocks: [
-      {
-        kind: "figures",
-        items: [
-          { label: "Start", value: dateText(programme.start) },
-          { label: "Finish", value: dateText(programme.finish) },
-          { label: "Days of work", value: String(workingDays(programme)) },
-        ],
-      },
-      ...chartPages(result),
-    ],
+    blocks: [...chartPages(result)],
     rests: [],
   }
 }
@@ -116,7 +106,7 @@ function chart(rows: readonly ChartRow[], from: string, to: string, programme: P
       },
       {
         kind: "text",
-        at: { x: (index + 0.5) * day, y: day * 0.35 },
+        at: { x: (index + 0.5) * day, y: day * 0.25 },
         text: date.slice(8).replace(/^0/, ""),
         height: 2.5,
         fixed: true,
@@ -125,7 +115,7 @@ function chart(rows: readonly ChartRow[], from: string, to: string, programme: P
         ? [
             {
               kind: "text" as const,
-              at: { x: index * day, y: day * 0.95 },
+              at: { x: index * day, y: day * 1.05 },
               text: dayText(date),
               height: 2.5,
               bold: true,
@@ -148,7 +138,7 @@ function chart(rows: readonly ChartRow[], from: string, to: string, programme: P
         anchor: "start",
         fixed: true,
       },
-      ...each.steps.flatMap((step) => bars(step, y, from, dates.length, programme.zone)),
+      ...each.steps.flatMap((step) => bars(step, y, from, dates.length, programme)),
     )
   })
   return {
@@ -158,36 +148,53 @@ function chart(rows: readonly ChartRow[], from: string, to: string, programme: P
   }
 }
 
-function bars(step: DatedStep, y: number, from: string, days: number, zone: string): Shape[] {
-  const place = (instant: DatedStep["start"]) => {
-    const { date, time } = clockAt(instant, zone)
+/** Least width of a bar, so that half an hour can be seen. */
+const leastBar = 9
+
+function bars(step: DatedStep, y: number, from: string, days: number, programme: Programme): Shape[] {
+  const place = (instant: Instant) => {
+    const { date, time } = clockAt(instant, programme.zone)
     const share = (Number(time.slice(0, 2)) + Number(time.slice(3)) / 60) / 24
     return Math.min(Math.max((diffDays(from, date) + share) * day, 0), days * day)
   }
-  const [start, finish, ready] = [place(step.start), place(step.finish), place(step.ready)]
   const bottom = y + (row - bar) / 2
-  const shapes: Shape[] = []
-  if (ready > finish) {
-    const box = [
-      { x: finish, y: bottom },
-      { x: ready, y: bottom },
-      { x: ready, y: bottom + bar },
-      { x: finish, y: bottom + bar },
-    ]
-    shapes.push(
-      { kind: "hatch", region: { outline: box, holes: [] }, spacing: 1.2, angle: 45 },
-      { kind: "polygon", points: box, stroke: { width: 0.18 } },
-    )
-  }
-  if (finish > start)
-    shapes.push({
-      kind: "box",
-      at: { x: start, y: bottom },
-      width: Math.max(finish - start, 4),
-      height: bar,
-      fill: "black",
-    })
-  return shapes
+  const [finish, ready] = [place(step.finish), place(step.ready)]
+  const waiting: Shape[] = ready > finish ? hatched(finish, ready, bottom) : []
+  const worked = workedSpans(step, programme).flatMap(({ start, end }): Shape[] => {
+    const left = place(start)
+    const width = Math.max(place(end) - left, leastBar)
+    return left < days * day && place(end) > 0
+      ? [{ kind: "box", at: { x: left, y: bottom }, width, height: bar, fill: "black" }]
+      : []
+  })
+  return [...waiting, ...worked]
+}
+
+/** Working stretches of the calendar between a step's start and its finish. */
+function workedSpans(step: DatedStep, { calendar, zone }: Programme): { start: Instant; end: Instant }[] {
+  const dates = datesBetween(clockAt(step.start, zone).date, clockAt(step.finish, zone).date)
+  return dates.flatMap((date) => {
+    const spans = spansOn(date, calendar)
+    const first = spans[0]
+    const last = spans[spans.length - 1]
+    if (!first || !last) return []
+    const start = Math.max(first.start, step.start) as Instant
+    const end = Math.min(last.end, step.finish) as Instant
+    return end >= start ? [{ start, end }] : []
+  })
+}
+
+function hatched(left: number, right: number, bottom: number): Shape[] {
+  const box = [
+    { x: left, y: bottom },
+    { x: right, y: bottom },
+    { x: right, y: bottom + bar },
+    { x: left, y: bottom + bar },
+  ]
+  return [
+    { kind: "hatch", region: { outline: box, holes: [] }, spacing: 1.2, angle: 45 },
+    { kind: "polygon", points: box, stroke: { width: 0.18 } },
+  ]
 }
 
 /** One sheet a crew: each visit with its days, rooms, what must be ready and what to leave ready. */
