@@ -12,7 +12,8 @@ const placed =
     room.walls[0]!.doors.push(here)
     if (!slope) return
     const { outline } = room
-    room.ceiling.parts.push({ kind: "slope", wall: 4, pitch: 45, plan: [...outline], area: 12 })
+    const flat = room.ceiling.parts[0]!
+    room.ceiling.parts.push({ ...flat, kind: "slope", wall: 4, pitch: 45, plan: [...outline] })
   }
 
 describe("what a swinging leaf meets", () => {
