@@ -1,10 +1,12 @@
 import type { RoomFile } from "../intake/schema/room.ts"
-import { difference, halfPlane, intersection } from "../kernels/polygon/clip.ts"
-import { regionArea } from "../kernels/polygon/measure.ts"
+import { difference, halfPlane, intersection, union } from "../kernels/polygon/clip.ts"
+import { contains } from "../kernels/polygon/inside.ts"
+import { centroid, regionArea, regionCentroid } from "../kernels/polygon/measure.ts"
 import type { Point } from "../kernels/polygon/point.ts"
 import { type Region, regionOf } from "../kernels/polygon/region.ts"
 import { type Mm, squareMetres } from "../kernels/units.ts"
-import type { CeilingPart } from "./room.ts"
+import { inwardNormal, rectangleOff } from "./plan-geometry.ts"
+import type { CeilingPart, WindowInRoom } from "./room.ts"
 
 /** A plane over the floor plan: height = at + x·dx + y·dy, mm from the room's datum. */
 export interface Plane {
@@ -28,10 +30,21 @@ export interface Dormer {
   reach: Mm
 }
 
-/** The surfaces over a room: the ceiling is the lowest plane at each point, raised in a dormer to the dormer's own level. */
+/** A boxed part or a beam below the ceiling: its plan and its underside, mm from the room's datum. */
+export interface Bulkhead {
+  name: string
+  plan: Point[]
+  height: Mm
+}
+
+/**
+ * The surfaces over a room: the ceiling is the lowest plane at each point, raised in a dormer to the dormer's own level, and
+ * brought down by a bulkhead to its underside.
+ */
 export interface Overhead {
   planes: Plane[]
   dormers: Dormer[]
+  bulkheads: Bulkhead[]
 }
 
 /** The planes and dormers of a ceiling over adjusted walls; the level part stands at the mean of its taped heights. */
@@ -57,7 +70,8 @@ export function overhead(ceiling: RoomFile["ceiling"], ends: (wall: number) => [
     const slope = ceiling.slopes.find((each) => each.wall === dormer.wall)
     if (!slope) return []
     const [start, end] = ends(dormer.wall)
-    const reach = Math.max(0, dormer.height - slope.dwarf) / Math.tan((slope.pitch * Math.PI) / 180)
+    const top = Math.min(dormer.height, level)
+    const reach = Math.max(0, top - slope.dwarf) / Math.tan((slope.pitch * Math.PI) / 180)
     const to = dormer.fromLeft + dormer.width
     return [
       {
@@ -70,7 +84,17 @@ export function overhead(ceiling: RoomFile["ceiling"], ends: (wall: number) => [
       },
     ]
   })
-  return { planes: [flat, ...slopes], dormers }
+  return { planes: [flat, ...slopes], dormers, bulkheads: bulkheadsOf(ceiling, ends) }
+}
+
+function bulkheadsOf(ceiling: RoomFile["ceiling"], ends: (wall: number) => [Point, Point]): Bulkhead[] {
+  return ceiling.obstacles.flatMap((obstacle): Bulkhead[] => {
+    const { wall, depth, width, fromLeft, off, name, height } = obstacle
+    if (wall === undefined || depth === undefined) return []
+    const [start, end] = ends(wall)
+    const to = width === undefined ? Math.hypot(end.x - start.x, end.y - start.y) : fromLeft + width
+    return [{ name, height, plan: rectangleOff(start, end, { from: fromLeft, to, off, depth }) }]
+  })
 }
 
 /** Height of a plane over a point, mm from the datum. */
@@ -78,48 +102,128 @@ export function planeHeight(plane: Plane, point: Point): Mm {
   return plane.at + plane.dx * point.x + plane.dy * point.y
 }
 
-/** The level and sloping parts of the ceiling over an outline, with true areas. */
-export function ceilingParts(outline: Region, over: Overhead): CeilingPart[] {
-  const dormerPlans = over.dormers.map((dormer) => regionOf(dormer.plan))
-  const parts = over.planes.flatMap((plane) => {
-    const whole = lowestUnder(plane, over.planes, [outline])
-    const regions = dormerPlans.length > 0 ? difference(whole, dormerPlans) : whole
-    return regions.map(
-      (region): CeilingPart => ({
-        kind: plane.kind,
-        wall: plane.wall,
-        pitch: plane.pitch,
-        plan: [...region.outline],
-        area: squareMetres(regionArea(region)) / Math.cos((plane.pitch * Math.PI) / 180),
-      }),
-    )
-  })
-  const dormers = over.dormers.flatMap((dormer) =>
-    intersection([outline], [regionOf(dormer.plan)]).map(
-      (region): CeilingPart => ({
-        kind: "dormer",
-        wall: dormer.wall,
-        pitch: 0,
-        plan: [...region.outline],
-        area: squareMetres(regionArea(region)),
-      }),
-    ),
-  )
-  return [...parts, ...dormers].filter((part) => part.area > 0)
+/** Height of the ceiling over a point of the plan, mm from the datum; never below it. */
+export function ceilingHeight({ planes, dormers, bulkheads }: Overhead, point: Point): Mm {
+  const under = Math.min(...planes.map((plane) => planeHeight(plane, point)))
+  const inDormer = dormers.filter(({ plan }) => isOver(plan, point)).map(({ height }) => height)
+  const inBulkhead = bulkheads.filter(({ plan }) => isOver(plan, point)).map(({ height }) => height)
+  const raised = inDormer.length > 0 ? Math.max(...inDormer) : under
+  return Math.max(0, Math.min(raised, ...inBulkhead))
 }
 
-/** Plan area where the ceiling is higher than a level, mm2. */
-export function areaHigherThan(outline: Region, over: Overhead, level: Mm): number {
+function isOver(plan: readonly Point[], point: Point): boolean {
+  return contains(regionOf(plan), point)
+}
+
+/** The level and sloping parts of the ceiling over an outline, with true areas; roof windows are taken out of the net ones. */
+export function ceilingParts(
+  outline: Region,
+  over: Overhead,
+  roofWindows: readonly { plan: Point[]; area: number }[] = [],
+): CeilingPart[] {
+  const lowered = loweredOver(outline, over)
+  const dormerPlans = over.dormers.map((dormer) => regionOf(dormer.plan))
+  const taken = [...dormerPlans, ...lowered.map(({ region }) => region)]
+  const open = over.planes.flatMap((plane) =>
+    without(lowestUnder(plane, over.planes, [outline]), taken).map((region) =>
+      partOf(plane, region, roofWindows),
+    ),
+  )
+  const dormers = over.dormers.flatMap((dormer) =>
+    without(
+      intersection([outline], [regionOf(dormer.plan)]),
+      lowered.map(({ region }) => region),
+    ).map((region) => levelPart("dormer", region, dormer)),
+  )
+  const bulkheads = lowered.map(({ region, height }) => levelPart("bulkhead", region, { height }))
+  return [...open, ...dormers, ...bulkheads].filter((part) => part.area > 0)
+}
+
+/** Where bulkheads bring the ceiling down, each with its underside; of two that overlap the lower one counts. */
+function loweredOver(outline: Region, over: Overhead): { region: Region; height: Mm }[] {
+  const found: { region: Region; height: Mm }[] = []
+  for (const { plan, height } of [...over.bulkheads].sort((a, b) => a.height - b.height)) {
+    const under = higherThan(outline, { ...over, bulkheads: [] }, height)
+    const here = intersection(under, [regionOf(plan)])
+    const left = without(
+      here,
+      found.map(({ region }) => region),
+    )
+    found.push(...left.map((region) => ({ region, height })))
+  }
+  return found
+}
+
+function without(regions: readonly Region[], taken: readonly Region[]): Region[] {
+  return taken.length > 0 && regions.length > 0 ? difference(regions, taken) : [...regions]
+}
+
+function partOf(
+  plane: Plane,
+  region: Region,
+  roofWindows: readonly { plan: Point[]; area: number }[],
+): CeilingPart {
+  const planArea = squareMetres(regionArea(region))
+  const area = planArea / Math.cos((plane.pitch * Math.PI) / 180)
+  const windows = plane.kind === "slope" ? roofWindows : []
+  const out = windows
+    .filter((window) => contains(region, centroid(window.plan)))
+    .reduce((sum, window) => sum + window.area, 0)
+  return {
+    kind: plane.kind,
+    wall: plane.wall,
+    pitch: plane.pitch,
+    plan: [...region.outline],
+    area,
+    net: Math.max(0, area - out),
+    planArea,
+    meanHeight: planeHeight(plane, regionCentroid(region)),
+  }
+}
+
+function levelPart(
+  kind: "dormer" | "bulkhead",
+  region: Region,
+  { wall, height }: { wall?: number; height: Mm },
+): CeilingPart {
+  const area = squareMetres(regionArea(region))
+  return {
+    kind,
+    wall,
+    pitch: 0,
+    plan: [...region.outline],
+    area,
+    net: area,
+    planArea: area,
+    meanHeight: height,
+  }
+}
+
+/** The plan of a roof window in its slope, and its area, m2. */
+export function roofWindowPlan(
+  window: WindowInRoom,
+  pitch: number,
+  [start, end]: [Point, Point],
+): { plan: Point[]; area: number } {
+  const level = Math.cos((pitch * Math.PI) / 180)
+  const { fromLeft, width, height, sill } = window
+  const box = { from: fromLeft, to: fromLeft + width, off: sill * level, depth: height * level }
+  return { plan: rectangleOff(start, end, box), area: squareMetres(width * height) }
+}
+
+/** Where on the plan the ceiling is higher than a level from the datum. */
+export function higherThan(outline: Region, over: Overhead, level: Mm): Region[] {
   const dormerPlans = over.dormers
     .filter((dormer) => dormer.height > level)
     .map((dormer) => regionOf(dormer.plan))
-  const all = over.planes.reduce(
+  const open = over.planes.reduce(
     (regions, plane) => regions.flatMap((region) => higher(plane, level, region)),
     [outline],
   )
-  const outsideDormers = dormerPlans.length > 0 ? difference(all, dormerPlans) : all
   const inDormers = dormerPlans.length > 0 ? intersection([outline], dormerPlans) : []
-  return [...outsideDormers, ...inDormers].reduce((sum, region) => sum + regionArea(region), 0)
+  const all = inDormers.length > 0 ? union([...open, ...inDormers]) : open
+  const low = over.bulkheads.filter(({ height }) => height <= level).map(({ plan }) => regionOf(plan))
+  return without(all, low)
 }
 
 function lowestUnder(plane: Plane, planes: readonly Plane[], regions: Region[]): Region[] {
@@ -144,31 +248,4 @@ function higher(plane: Plane, level: Mm, region: Region): Region[] {
   const on = { x: plane.dx * back, y: plane.dy * back }
   const ahead = { x: on.x + (plane.dy / steep) * 1000, y: on.y - (plane.dx / steep) * 1000 }
   return halfPlane(region, on, ahead, "left")
-}
-
-/** Unit vector into the room from a wall walked left to right (clockwise walk, inside on the right hand). */
-export function inwardNormal(start: Point, end: Point): Point {
-  const along = unit(start, end)
-  return { x: along.y, y: -along.x }
-}
-
-/** The rectangle standing off a wall: from one length along it to another, and some distance into the room. */
-export function rectangleOff(
-  start: Point,
-  end: Point,
-  box: { from: Mm; to: Mm; off: Mm; depth: Mm },
-): Point[] {
-  const { from, to, off, depth } = box
-  const along = unit(start, end)
-  const inward = inwardNormal(start, end)
-  const place = (length: Mm, away: Mm): Point => ({
-    x: start.x + along.x * length + inward.x * away,
-    y: start.y + along.y * length + inward.y * away,
-  })
-  return [place(from, off), place(to, off), place(to, off + depth), place(from, off + depth)]
-}
-
-function unit(start: Point, end: Point): Point {
-  const length = Math.hypot(end.x - start.x, end.y - start.y)
-  return { x: (end.x - start.x) / length, y: (end.y - start.y) / length }
 }

@@ -35,6 +35,7 @@ export function measuredOutline(file: RoomFile, at: string, rules: Rules): Measu
       length: file.measured.tape,
       assumedTurn: rules.value("survey-assumed-turn"),
       measuredTurn: rules.value("survey-measured-turn"),
+      ...(isChecked(file) ? { shape: rules.value("survey-shape-looseness") } : {}),
     },
   })
   return {
@@ -45,12 +46,17 @@ export function measuredOutline(file: RoomFile, at: string, rules: Rules): Measu
   }
 }
 
+/** Lengths alone never fix four sides or more: only a diagonal or a measured turn lets a small looseness pass. */
+function isChecked(file: RoomFile): boolean {
+  return file.diagonals.length > 0 || file.outline.some((run) => typeof run.turn === "number")
+}
+
 function trustOf(solution: OutlineSolution, file: RoomFile): ShapeTrust {
   const lengths = solution.residuals.filter((each) => each.kind !== "turn")
-  const need = solution.needs[0]
   return {
     fixed: solution.fixed,
-    needs: need && { from: need.from + 1, to: need.to + 1 },
+    needs: solution.needs.map(({ from, to }) => ({ from: from + 1, to: to + 1 })),
+    looseness: solution.looseness,
     closure: solution.misclosure.gap,
     worstResidual: Math.max(0, ...lengths.map((each) => Math.abs(each.residual))),
     residuals: solution.residuals.map((each) => ({
@@ -71,15 +77,19 @@ function nameOf({ kind, index }: Pick<Residual, "kind" | "index">, file: RoomFil
 }
 
 function looseFindings(solution: OutlineSolution, file: string): Finding[] {
-  const need = solution.needs[0]
-  if (solution.fixed || !need) return []
+  if (solution.fixed) return []
+  const needs = solution.needs.map(({ from, to }) => `from corner ${from + 1} to corner ${to + 1}`)
+  const [first, ...more] = needs
+  const wanted = more.length === 0 ? "one more diagonal" : `${needs.length} more diagonals`
   return [
     {
       code: "shape-not-fixed",
       severity: "note",
       at: { file, path: ["outline"] },
-      message: `Shape not fixed: one more diagonal, from corner ${need.from + 1} to corner ${need.to + 1}.`,
-      mend: "Corner n is the left end of wall n. Tape it and add it to the diagonals; until then the room is drawn square.",
+      message: first
+        ? `Shape not fixed: ${wanted}, ${needs.join("; and ")}.`
+        : "Shape not fixed: tape diagonals between corners.",
+      mend: "Corner n is the left end of wall n. Tape it and add it to the diagonals; until then turns that were not measured are taken as written.",
     },
   ]
 }
@@ -92,13 +102,26 @@ function closureFinding(solution: OutlineSolution, file: RoomFile, name: string)
     code: "outline-not-closed",
     severity: "error",
     at: first ? placeOf(first, name) : { file: name, path: ["outline"] },
-    message: `The outline does not close: walked as written it ends ${mmText(solution.misclosure.gap)} mm from where it began.`,
+    message: solution.closes
+      ? disagreement(solution, file)
+      : `The outline does not close: walked as written it ends ${mmText(solution.misclosure.gap)} mm from where it began.`,
     expected: words.length > 0 ? `most likely ${words.join("; or as likely ")}` : undefined,
     mend:
-      words.length > 0
-        ? "Tape that again."
-        : "No single measurement explains it: tape the room again with one more diagonal.",
+      words.length > 1
+        ? "The measurements explain it equally well: tape each of them again."
+        : words.length === 1
+          ? "Tape that again."
+          : "No single measurement explains it: tape the room again with one more diagonal.",
   }
+}
+
+/** The measurement that is furthest beyond its tolerance in an outline that closes. */
+function disagreement(solution: OutlineSolution, file: RoomFile): string {
+  const outside = solution.residuals.filter((each) => !each.within)
+  const worst = outside.find((each) => each.kind === "check") ?? outside[0]
+  if (!worst) return "The outline crosses itself: a turn stands left for right, or a length is far out."
+  const unit = worst.kind === "turn" ? "°" : " mm"
+  return `The measurements do not agree: ${nameOf(worst, file)} reads ${mmText(worst.read)}${unit}, the others make it ${mmText(worst.found)}${unit}.`
 }
 
 function placeOf({ kind, index }: Suspect, file: string): At {

@@ -1,7 +1,7 @@
 import type { Drawing, Shape } from "../kernels/drawing/shapes.ts"
 import { between, type Point } from "../kernels/polygon/point.ts"
 import { type Mm, mmText } from "../kernels/units.ts"
-import { inwardNormal } from "./ceiling.ts"
+import { inwardNormal } from "./plan-geometry.ts"
 import type { DoorInWall, Room, Wall } from "./room.ts"
 
 /** Distance of dimension lines outside the wall, and of wall numbers inside it, on paper and in the room. */

@@ -6,12 +6,23 @@ import { difference } from "../kernels/polygon/clip.ts"
 import { area, perimeter, regionArea } from "../kernels/polygon/measure.ts"
 import type { Point } from "../kernels/polygon/point.ts"
 import { regionOf } from "../kernels/polygon/region.ts"
-import { type Mm, squareMetres } from "../kernels/units.ts"
+import { type Mm, metres, squareMetres } from "../kernels/units.ts"
 import type { Rules } from "../rulebook/rules.ts"
-import { areaHigherThan, ceilingParts, type Overhead, overhead, rectangleOff } from "./ceiling.ts"
+import {
+  ceilingParts,
+  type Dormer,
+  higherThan,
+  type Overhead,
+  overhead,
+  planeHeight,
+  roofWindowPlan,
+} from "./ceiling.ts"
 import { heightOver, wallElevation } from "./elevation.ts"
 import { measuredOutline } from "./outline.ts"
+import { rectangleOff } from "./plan-geometry.ts"
+import { revealsOf } from "./reveals.ts"
 import type { CeilingPart, DoorInWall, HoleInFloor, Room, Storey, Wall, WindowInRoom } from "./room.ts"
+import { measuredSection } from "./section.ts"
 
 /** What a room stands in: its storey, the doorways of the house, the rulebook in force. */
 export interface RoomSetting {
@@ -30,16 +41,19 @@ export function roomFrom(file: RoomFile, at: string, house: RoomSetting): Room {
   const { storey, doors, rules } = house
   const { corners, adjusted, trust, findings } = measuredOutline(file, at, rules)
   const ends = (wall: number): [Point, Point] => [corners[wall - 1]!, corners[wall % corners.length]!]
-  const over = overhead(file.ceiling, ends)
+  const section = measuredSection({ file, at, rules, corners })
+  const over = overhead(section.ceiling, ends)
   const inside = regionOf(corners)
   const holes = file.holes.map((hole) => holeInFloor(hole, ends))
-  const doorsHere = file.doors.flatMap((place) => doorInWall(place, doors))
+  const doorsHere = file.doors.flatMap((place) => doorInWall(place, { file, doors, storey }))
   const walls = wallsOf({ file, corners, adjusted, over, ends, doors: doorsHere })
-  const parts = ceilingParts(inside, over)
+  const parts = ceilingParts(inside, over, roofWindowsOf(file, ends))
+  const higher = (height: Mm, buildUp: Mm) =>
+    higherThan(inside, over, height + floorAboveDatum(file, storey, buildUp))
   const open = holes.filter((hole) => !hole.floored).map((hole) => regionOf(hole.outline))
   const floor = open.length > 0 ? difference([inside], open) : [inside]
   const tops = walls.flatMap((wall) => wall.elevation.slice(2).map((point) => point.y))
-  const level = Math.max(...file.ceiling.heights)
+  const level = Math.max(...section.ceiling.heights)
   return {
     id: file.id,
     name: file.name,
@@ -51,6 +65,7 @@ export function roomFrom(file: RoomFile, at: string, house: RoomSetting): Room {
     walls,
     holes,
     trust,
+    section: section.trust,
     area: squareMetres(area(corners)),
     floorArea: squareMetres(floor.reduce((sum, region) => sum + regionArea(region), 0)),
     perimeter: perimeter(corners),
@@ -58,14 +73,19 @@ export function roomFrom(file: RoomFile, at: string, house: RoomSetting): Room {
       parts,
       lowest: Math.min(...tops),
       highest: level,
-      flatArea: areaOf(parts, ["flat", "dormer"]),
+      flatArea: areaOf(parts, ["flat", "dormer", "bulkhead"]),
       slopeArea: areaOf(parts, ["slope"]),
+      slopeNet: parts.filter((part) => part.kind === "slope").reduce((sum, part) => sum + part.net, 0),
       obstacles: file.ceiling.obstacles,
     },
     wallGross: walls.reduce((sum, wall) => sum + wall.gross, 0),
     wallNet: walls.reduce((sum, wall) => sum + wall.net, 0),
     headroom: (height, floorBuildUp) =>
-      squareMetres(areaHigherThan(inside, over, height + floorAboveDatum(file, storey, floorBuildUp))),
+      squareMetres(higher(height, floorBuildUp).reduce((sum, region) => sum + regionArea(region), 0)),
+    headroomPlan: higher,
+    volume: parts.reduce((sum, part) => sum + part.planArea * metres(part.meanHeight), 0),
+    reveals: revealsOf(file.windows),
+    joists: joistsOf(file, storey),
     doors: doorsHere,
     windows: file.windows,
     hidden: file.hidden,
@@ -73,7 +93,7 @@ export function roomFrom(file: RoomFile, at: string, house: RoomSetting): Room {
     photos: file.photos,
     stays: file.stays,
     notes: file.notes,
-    findings: [...findings, ...openingFindings(walls, at)],
+    findings: [...findings, ...section.findings, ...openingFindings(walls, at)],
   }
 }
 
@@ -100,12 +120,44 @@ function holeInFloor(hole: RoomFile["holes"][number], ends: (wall: number) => [P
   return { id, name, floored, width, depth, wall, outline }
 }
 
-function doorInWall(place: RoomFile["doors"][number], doors: readonly DoorEntry[]): DoorInWall[] {
+/** Joists as taped in the room; else as the storey says, where it says so of a wall of this room. */
+function joistsOf(file: RoomFile, { joists }: Storey): Room["joists"] {
+  if (file.joists) return file.joists
+  if (joists?.alongWallOf !== file.id || joists.wall === undefined) return undefined
+  return { wall: joists.wall, centres: joists.centres, firstFrom: joists.firstFrom }
+}
+
+function roofWindowsOf(file: RoomFile, ends: (wall: number) => [Point, Point]) {
+  return file.windows.flatMap((window) => {
+    const slope = file.ceiling.slopes.find((each) => each.wall === window.wall)
+    if (window.kind !== "roof-window" || !slope) return []
+    return [roofWindowPlan(window, slope.pitch, ends(window.wall))]
+  })
+}
+
+interface DoorSetting {
+  file: RoomFile
+  doors: readonly DoorEntry[]
+  storey: Storey
+}
+
+function doorInWall(place: RoomFile["doors"][number], { file, doors, storey }: DoorSetting): DoorInWall[] {
   const door = doors.find((each) => each.id === place.door)
   if (!door) return []
   const width = Math.max(...door.widths)
-  const height = Math.max(...door.heights)
+  const height = Math.max(...door.heights) + datumStep(door.heightsFrom, file.measured.heightsFrom, storey)
   return [{ door, wall: place.wall, fromLeft: place.fromLeft, width, height }]
+}
+
+/** How far a height's own datum stands over the room's, where both are known now; a floor still to be laid is not. */
+function datumStep(
+  from: DoorEntry["heightsFrom"],
+  to: RoomFile["measured"]["heightsFrom"],
+  storey: Storey,
+): Mm {
+  const level = { deck: 0, "old-floor": storey.finishNow } as Record<string, Mm>
+  const [above, below] = [level[from], level[to]]
+  return above === undefined || below === undefined ? 0 : above - below
 }
 
 interface WallsTask {
@@ -122,10 +174,10 @@ function wallsOf({ file, corners, adjusted, over, ends, doors }: WallsTask): Wal
   return file.outline.map((run, index): Wall => {
     const number = index + 1
     const [start, end] = ends(number)
-    const elevation = wallElevation(number, start, end, over)
+    const elevation = wallElevation(start, end, over)
     const cheeks = over.dormers
       .filter((dormer) => dormer.wall === number)
-      .reduce((sum, dormer) => sum + dormerCheeks(dormer, elevation), 0)
+      .reduce((sum, dormer) => sum + dormerCheeks(dormer, dwarfUnder(dormer, over, start)), 0)
     const gross = squareMetres(area(elevation) + cheeks)
     const doorsHere = doors.filter((door) => door.wall === number)
     const windowsHere = file.windows.filter(
@@ -150,9 +202,15 @@ function wallsOf({ file, corners, adjusted, over, ends, doors }: WallsTask): Wal
   })
 }
 
-/** Both triangular cheeks of a dormer, mm2. */
-function dormerCheeks(dormer: { from: Mm; height: Mm; reach: Mm }, elevation: readonly Point[]): number {
-  return dormer.reach * Math.max(0, dormer.height - heightOver(elevation, dormer.from))
+/** Both cheeks of a dormer above the slope, mm2: under its ceiling from the dwarf wall to where it ends in the room. */
+function dormerCheeks({ height, reach }: Dormer, { dwarf, rise }: { dwarf: Mm; rise: number }): number {
+  return 2 * reach * Math.max(0, height - dwarf) - reach ** 2 * rise
+}
+
+function dwarfUnder({ wall }: Dormer, over: Overhead, start: Point): { dwarf: Mm; rise: number } {
+  const slope = over.planes.find((plane) => plane.kind === "slope" && plane.wall === wall)
+  if (!slope) return { dwarf: 0, rise: 0 }
+  return { dwarf: planeHeight(slope, start), rise: Math.hypot(slope.dx, slope.dy) }
 }
 
 function openingsArea(doors: readonly DoorInWall[], windows: readonly WindowInRoom[]): number {

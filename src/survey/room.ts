@@ -2,6 +2,7 @@ import type { DoorEntry, HouseFile } from "../intake/schema/house.ts"
 import type { RoomFile } from "../intake/schema/room.ts"
 import type { Finding } from "../kernels/finding.ts"
 import type { Point } from "../kernels/polygon/point.ts"
+import type { Region } from "../kernels/polygon/region.ts"
 import type { Degrees, Mm, SquareMetres } from "../kernels/units.ts"
 
 export type Storey = HouseFile["storeys"][number]
@@ -50,7 +51,7 @@ export interface Wall {
 
 /** One level or sloping part of a ceiling. */
 export interface CeilingPart {
-  kind: "flat" | "slope" | "dormer"
+  kind: "flat" | "slope" | "dormer" | "bulkhead"
   /** The wall a slope rises from. */
   wall?: number
   pitch: Degrees
@@ -58,6 +59,30 @@ export interface CeilingPart {
   plan: Point[]
   /** True area on the slope before openings, m2. */
   area: SquareMetres
+  /** The same less roof windows, m2. */
+  net: SquareMetres
+  /** Area on the plan, m2, and mean height over it from the room's datum, mm. */
+  planArea: SquareMetres
+  meanHeight: Mm
+}
+
+/** The plastered or lined faces round an opening between its frame and the room. */
+export interface Reveal {
+  opening: string
+  wall: number
+  inSlope: boolean
+  /** Length round the faces that are there: sides and head of a window, all four of a roof window or hatch, mm. */
+  girth: Mm
+  depth: Mm
+  /** m2. */
+  area: SquareMetres
+}
+
+/** A sloping room's section against its taped figures. */
+export interface SectionTrust {
+  /** Floor width less flat and slopes as read, mm; null where not all were taped. */
+  closure: Mm | null
+  residuals: ShapeTrust["residuals"]
 }
 
 /** A hole, column or cupboard on the plan. */
@@ -77,8 +102,10 @@ export interface HoleInFloor {
 export interface ShapeTrust {
   /** False if the measurements leave the shape open. */
   fixed: boolean
-  /** The check length that would fix it: from corner to corner. */
-  needs?: { from: number; to: number }
+  /** The check lengths that would fix it, from corner to corner, the most telling first; empty if it is fixed. */
+  needs: { from: number; to: number }[]
+  /** Most that a distance between corners may vary as measured, mm. */
+  looseness: Mm
   /** Raw gap of the walk with the turns as written, mm. */
   closure: Mm
   /** Largest residual of any length or diagonal after adjustment, mm. */
@@ -101,6 +128,8 @@ export interface Room {
   walls: Wall[]
   holes: HoleInFloor[]
   trust: ShapeTrust
+  /** Null where the ceiling has no slope. */
+  section: SectionTrust | null
   /** m2 inside the outline; less every hole; and where a floor is laid (holes with a floor running through count in). */
   area: SquareMetres
   floorArea: SquareMetres
@@ -111,13 +140,22 @@ export interface Room {
     highest: Mm
     flatArea: SquareMetres
     slopeArea: SquareMetres
+    /** Slopes less roof windows, m2. */
+    slopeNet: SquareMetres
     obstacles: RoomFile["ceiling"]["obstacles"]
   }
   /** m2 of wall before and after openings. */
   wallGross: SquareMetres
   wallNet: SquareMetres
-  /** Floor area with more than 1.5 m and 2.0 m over the finished floor, m2; filled in with the floor build-up that is passed. */
+  /** Floor area with more than a height (1.5 m, 2.0 m) over the finished floor, m2, with the floor build-up that is passed. */
   headroom(over: Mm, floorBuildUp: Mm): SquareMetres
+  /** The same area on the plan. */
+  headroomPlan(over: Mm, floorBuildUp: Mm): Region[]
+  /** Air from the room's datum to the ceiling, m3. */
+  volume: number
+  reveals: Reveal[]
+  /** Joists where they are known in this room: the wall they run along, centres, and that wall to the first joist, mm. */
+  joists?: { wall: number; centres?: Mm; firstFrom?: Mm }
   doors: DoorInWall[]
   windows: WindowInRoom[]
   hidden: RoomFile["hidden"]

@@ -61,6 +61,21 @@ export const slope = z
   })
   .meta({ description: "A sloping ceiling rising from a wall." })
 
+/** A purlin, bulkhead or beam below the ceiling; with its place it is taken out of the ceiling over it. */
+export const obstacle = z
+  .strictObject({
+    name: line,
+    height: length.meta({ description: "Its underside, from the room's datum, mm." }),
+    wall: wallNumber
+      .optional()
+      .meta({ description: "The wall it is placed from, where its place was taped." }),
+    fromLeft: lengthOrNought.default(0),
+    off: lengthOrNought.default(0).meta({ description: "Clear distance from that wall, mm." }),
+    width: length.optional().meta({ description: "Along that wall, mm; left out: the whole wall." }),
+    depth: length.optional().meta({ description: "Away from that wall, mm." }),
+  })
+  .meta({ description: "A purlin, bulkhead or beam below the ceiling." })
+
 /** The ceiling: level at one or more heights, sloping from some walls. */
 export const ceiling = z
   .strictObject({
@@ -81,12 +96,20 @@ export const ceiling = z
       )
       .max(8)
       .default([]),
-    obstacles: z
-      .array(z.strictObject({ name: line, height: length }))
-      .max(20)
-      .default([])
+    obstacles: z.array(obstacle).max(20).default([]).meta({
+      description: "Purlins, bulkheads and the like below the ceiling, with height from the datum.",
+    }),
+    section: z
+      .strictObject({
+        flat: lengthOrNought.optional().meta({
+          description: "Width of the level ceiling square across the slopes, mm (0 if they meet).",
+        }),
+        floor: length.optional().meta({ description: "Width of the floor square across the slopes, mm." }),
+      })
+      .optional()
       .meta({
-        description: "Purlins, bulkheads and the like below the ceiling, with height from the datum.",
+        description:
+          "Widths taped square across one slope or two opposite ones: checks on pitch and heights.",
       }),
   })
   .meta({ description: "Level and sloping parts of the ceiling." })
@@ -172,6 +195,14 @@ export const roomFile = z
     ceiling,
     doors: z.array(doorHere).max(20).default([]),
     windows: z.array(windowHere).max(40).default([]),
+    joists: z
+      .strictObject({
+        wall: wallNumber.meta({ description: "The wall they run along." }),
+        centres: length.optional(),
+        firstFrom: lengthOrNought.optional().meta({ description: "That wall to the first joist, mm." }),
+      })
+      .optional()
+      .meta({ description: "Joists under this room, if known; unknown prints 'scan first'." }),
     hidden: z.array(hidden).max(60).default([]),
     readings: z.array(reading).max(200).default([]),
     photos: z
