@@ -9,7 +9,7 @@ export function doorTags(room: Room): SheetModel {
   const tags = Array.from({ length: tagsOnPage }, () => tag(room)).flat()
   return {
     kind: "door-tag",
-    title: `Door tags, ${room.id} ${room.name}`,
+    title: "Door tags",
     purpose: "Cut across the middle; hang on the door and at the foot of the stair.",
     room: room.id,
     trade: "decorating",

@@ -20,7 +20,7 @@ export function dryingBoard(task: Task<DecoratingInputs>): SheetModel {
   const processes = processesIn(task)
   return {
     kind: "drying",
-    title: `Drying and cure, ${room.id} ${room.name}`,
+    title: "Drying and cure",
     purpose: "Read the thermometer and the hygrometer; this is the earliest the next step may start.",
     room: room.id,
     trade: "decorating",

@@ -24,7 +24,7 @@ function surfaceSheet(task: Task<DecoratingInputs>, work: Work): SheetModel {
   const paint = roomPaint(task)
   return {
     kind: "decorating",
-    title: `Decorating, ${room.id} ${room.name}`,
+    title: "Decorating",
     purpose: "Each surface, its coats in order, litres, and when it was done.",
     room: room.id,
     trade: "decorating",

@@ -16,7 +16,7 @@ export function electricsSheets(task: Task<ElectricsInputs>, work: Work): SheetM
   return [
     {
       kind: "electrics",
-      title: `Electrics, ${room.id} ${room.name}`,
+      title: "Electrics",
       purpose: "Where each point goes, from the left end of its wall and from the finished floor.",
       room: room.id,
       trade: "electrics",

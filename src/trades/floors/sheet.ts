@@ -21,7 +21,7 @@ export function floorSheets(task: Task<FloorInputs>, work: Work): SheetModel[] {
   return [
     {
       kind: "floor",
-      title: `Floor, ${room.id} ${room.name}`,
+      title: "Floor",
       purpose: "Lay the floor row by row: where to begin, which piece comes next, what must be dry and free.",
       room: room.id,
       trade: "floors",

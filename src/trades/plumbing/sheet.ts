@@ -17,7 +17,7 @@ export function plumbingSheets(task: Task<PlumbingInputs>, work: Work): SheetMod
   return [
     {
       kind: "plumbing",
-      title: `Plumbing, ${room.id} ${room.name}`,
+      title: "Plumbing",
       purpose: "Where radiators, pipes and sanitaryware go, in which order, and what is checked.",
       room: room.id,
       trade: "plumbing",

@@ -21,7 +21,7 @@ export function tilingSheets(task: Task<TilingInputs>, work: Work): SheetModel[]
   return [
     {
       kind: "tiling",
-      title: `Tiling, ${room.id} ${room.name}`,
+      title: "Tiling",
       purpose: "Where rows begin, what is cut, what must cure before anything stands on it.",
       room: room.id,
       trade: "tiling",

@@ -19,7 +19,7 @@ export function doorSheets(task: Task<DoorsInputs>, work: Work): SheetModel[] {
   return [
     {
       kind: "doors",
-      title: `Doors, ${room.id} ${room.name}`,
+      title: "Doors",
       purpose: "Hang each leaf from this sheet: what comes off, where hinges and latch sit, which gaps pass.",
       room: room.id,
       trade: "doors",
