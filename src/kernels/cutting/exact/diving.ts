@@ -9,6 +9,10 @@ import type { Remaining } from "./sequential-values.ts"
 export interface Dive {
   /** A plan for what is left, from the prices of the moment; undefined if there is none. */
   finish(left: Remaining, prices: Float64Array): Pattern[] | undefined
+  /** The best plan for what is left once that is little. */
+  settle(left: Remaining): Promise<Pattern[]>
+  /** So few pieces are little. */
+  little: number
   /** Stop at a plan that costs no more than this. */
   target: number
   random: () => number
@@ -19,13 +23,13 @@ export interface Dive {
  * of the program again with new columns; at each depth, also finish the rest at once and keep the best plan met.
  * Columns of the master stay; its demand is put back.
  */
-export function divedPlan(
+export async function divedPlan(
   master: Master,
   model: CuttingModel,
   pricing: Pricing,
-  { finish, target, random }: Dive,
+  { finish, settle, little, target, random }: Dive,
   effort: Effort,
-): Pattern[] | undefined {
+): Promise<Pattern[] | undefined> {
   const demand = [...model.demand]
   const limits = model.stocks.map((stock) => stock.limit)
   const taken: Pattern[] = []
@@ -44,7 +48,11 @@ export function divedPlan(
     if (takeWhole(master, solution, demand, limits, taken) === 0)
       takeOne(master, solution, { demand, limits }, taken, random)
     const rest = finish({ demand, limits }, solution.prices)
-    if (rest !== undefined) offer([...taken.map((pattern) => ({ ...pattern })), ...rest])
+    if (rest !== undefined) offer([...taken, ...rest])
+    const left = demand.reduce((sum, count) => sum + count, 0)
+    if (left > little) continue
+    if (left > 0) offer([...taken, ...(await settle({ demand, limits }))])
+    break
   }
   master.ask(
     model.demand,

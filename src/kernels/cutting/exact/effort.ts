@@ -30,6 +30,18 @@ export class Effort {
     return this.#now === undefined ? Number.POSITIVE_INFINITY : Math.max(0, (this.#end - this.#now()) / 1000)
   }
 
+  /** A part of what is left, to be spent on its own; steps spent on it count here when it is `settle`d. */
+  part(limitMs: number): Effort {
+    const steps = Math.max(0, (this.#limit - this.#spent) / STEPS_PER_MS)
+    const left = this.#now === undefined ? steps : Math.max(0, this.#end - this.#now())
+    return new Effort(Math.min(limitMs, left), this.#now)
+  }
+
+  /** Counts what a part has spent. */
+  settle(part: Effort): void {
+    this.spend(part.#spent)
+  }
+
   /** Branch-and-bound nodes that what is left pays for, in a program of so many rows and columns. */
   nodes(rows: number, columns: number): number {
     if (this.#now !== undefined) return NODES_AT_MOST

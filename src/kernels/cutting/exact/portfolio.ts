@@ -1,5 +1,6 @@
 import type { CuttingModel, Pattern } from "../cutting-model.ts"
 import { patternCost } from "../cutting-model.ts"
+import { firstFitPatterns } from "../first-fit.ts"
 import type { PossibleTotals } from "./bounds.ts"
 import { martelloToth, possibleTotals } from "./bounds.ts"
 import type { ProvedPrices } from "./column-generation.ts"
@@ -41,6 +42,9 @@ const FIRST_ROUNDS = 5
 const PRICED_ROUNDS = 12
 /** Rounds in which a dive finishes its rest. */
 const DIVE_ROUNDS = 2
+/** A dive solves its last so many pieces as a problem of their own, for so long. */
+const LITTLE = 40
+const LITTLE_MS = 400
 /** Dives at most, one after another. */
 const DIVES = 4
 /** Patterns that branch and bound is given at most. */
@@ -83,7 +87,7 @@ class Search {
       await this.#list(FEW_PATTERNS, FEW_NODES)
       await this.#deepen(SOME_PATTERNS, FEW_NODES)
       for (let dive = 0; dive < DIVES && !this.#met && !this.#effort.exhausted; dive++) {
-        this.#dive(master, dive)
+        await this.#dive(master, dive)
         await this.#deepen(SOME_PATTERNS << (2 * dive), FEW_NODES << dive)
       }
       if (this.#met || this.#effort.exhausted) return
@@ -143,15 +147,39 @@ class Search {
     return solution.prices
   }
 
-  #dive(master: Master, turn: number): void {
+  async #dive(master: Master, turn: number): Promise<void> {
     const finish = (left: Remaining, prices: Float64Array) => {
       const asked = { worth: prices, rounds: DIVE_ROUNDS, target: 0, random: this.#random }
       return sequentialPlan(this.#model, this.#pricing, left, asked, this.#effort)
     }
     const random = turn === 0 ? () => 0 : this.#random
-    this.#offer(
-      divedPlan(master, this.#model, this.#pricing, { finish, target: this.bound, random }, this.#effort),
-    )
+    const pieces = this.#model.demand.reduce((sum, count) => sum + count, 0)
+    const little = pieces > 2 * LITTLE ? LITTLE : 0
+    const settle = (left: Remaining) => this.#settle(left)
+    const dive = { finish, settle, little, target: this.bound, random }
+    this.#offer(await divedPlan(master, this.#model, this.#pricing, dive, this.#effort))
+  }
+
+  /** The best plan for a few pieces, as a problem of its own. */
+  async #settle({ demand, limits }: Remaining): Promise<Pattern[]> {
+    const model = this.#model
+    const types = demand.flatMap((count, type) => (count > 0 ? [type] : []))
+    const rest: CuttingModel = {
+      ...model,
+      widths: types.map((type) => model.widths[type] as number),
+      demand: types.map((type) => demand[type] as number),
+      stocks: model.stocks.map((stock, index) => ({ ...stock, limit: limits[index] as number })),
+    }
+    const part = this.#effort.part(LITTLE_MS)
+    const { patterns } = await solvePortfolio(rest, firstFitPatterns(rest), part)
+    this.#effort.settle(part)
+    return patterns.map(({ stock, counts, times }) => {
+      const whole = model.widths.map(() => 0)
+      counts.forEach((count, at) => {
+        whole[types[at] as number] = count
+      })
+      return { stock, counts: whole, times }
+    })
   }
 
   /** The best plan of the columns so far. */

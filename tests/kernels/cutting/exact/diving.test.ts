@@ -19,7 +19,14 @@ it("dives to a plan that holds every piece and leaves the master as it was", asy
   const worth = { rounds: 1, target: 0, random: () => 0.5 }
   const finish = (left: { demand: readonly number[]; limits: readonly number[] }, prices: Float64Array) =>
     sequentialPlan(model, pricing, left, { ...worth, worth: prices }, effort)
-  const plan = divedPlan(master, model, pricing, { finish, target: 0, random: () => 0 }, effort) ?? []
+  const plan =
+    (await divedPlan(
+      master,
+      model,
+      pricing,
+      { finish, settle: async () => [], little: 0, target: 0, random: () => 0 },
+      effort,
+    )) ?? []
   expect(filledBars(model, plan).flatMap((bar) => bar.types)).toHaveLength(25)
   expect(master.solve(effort).value).toBeLessThanOrEqual(before)
   master.close()
