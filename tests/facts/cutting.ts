@@ -85,7 +85,7 @@ export const cuttingFacts: CuttingFact[] = [
       [75, 8],
     ],
     value: 47,
-    source: "R. Fourer, D. Gay, B. Kernighan, AMPL, chapter on column generation (data from memory)",
+    source: "textbook of an algebraic modelling language, chapter on column generation (data from memory)",
   },
   {
     what: "100 in reels",
