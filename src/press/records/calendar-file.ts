@@ -28,7 +28,34 @@ export function calendarFile({ result, revision }: SetJob): string {
   })
   if (error || !value)
     throw new Fault(`the calendar file of ${result.job.ref} was refused: ${error?.message}`)
-  return value.replace(/^DTSTAMP:.*$/gm, () => `DTSTAMP:${stamp}`)
+  return folded(value.replace(/^DTSTAMP:.*$/gm, () => `DTSTAMP:${stamp}`))
+}
+
+/** Longest line of a calendar file in bytes, its end not counted (RFC 5545, 3.1). */
+const longestLine = 75
+
+/** Content lines folded by bytes, no character taken apart: whoever wrote them may have counted characters. */
+export function folded(text: string): string {
+  return text
+    .replace(/\r\n[ \t]/g, "")
+    .split("\r\n")
+    .map(foldedLine)
+    .join("\r\n")
+}
+
+function foldedLine(line: string): string {
+  const parts = [""]
+  let bytes = 0
+  for (const sign of line) {
+    const more = Buffer.byteLength(sign)
+    if (bytes + more > longestLine) {
+      parts.push("")
+      bytes = 1
+    }
+    parts[parts.length - 1] += sign
+    bytes += more
+  }
+  return parts.join("\r\n ")
 }
 
 function utc(instant: Instant): DateArray {

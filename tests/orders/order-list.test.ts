@@ -1,0 +1,95 @@
+import { describe, expect, it } from "vitest"
+import type { Product } from "../../src/intake/schema/products.ts"
+import { orderList } from "../../src/orders/order-list.ts"
+import { datedProgramme } from "../../src/programme/dated.ts"
+import type { Quantity } from "../../src/trades/trade.ts"
+import { boardProduct, eachProduct, leafProduct, liquidProduct, rollProduct } from "../fixtures/products.ts"
+import { programmeOf, quantityOf, stepOf } from "../fixtures/programme.ts"
+import { jobFacts, surveyed } from "../fixtures/rooms.ts"
+
+const rooms = [surveyed(), surveyed({ id: "R2" })]
+
+/** Order lines where floors in R1 begin on the day given and decorating in R2 with it. */
+function linesOn(start: string, quantities: Quantity[], products: Product[]) {
+  const steps = [
+    stepOf({ key: "lay", trade: "floors", stage: "floor" }),
+    stepOf({ key: "paint", room: "R2", stage: "last-coat" }),
+  ]
+  return orderList({
+    quantities,
+    lists: [],
+    products: new Map(products.map((product) => [product.id, product])),
+    programme: datedProgramme(steps, rooms, programmeOf({ start }), "Europe/London"),
+    job: jobFacts({ rooms, products }),
+    preparedOn: "2027-03-01",
+  })
+}
+
+describe("the last day to order", () => {
+  /**
+   * Counted on the calendar by hand: needed on the day, back by the lead time in days, then the working day before. Good
+   * Friday is 26 March and Easter Monday 29 March 2027; 3 May 2027 is the early May bank holiday (gov.uk, bank holidays).
+   */
+  it.each([
+    ["2027-03-18", 1, "2027-03-16", "within a week: Wednesday less a day"],
+    ["2027-03-16", 1, "2027-03-12", "Monday's day before is Friday"],
+    ["2027-03-31", 1, "2027-03-25", "over Easter: Tuesday, Monday, weekend and Good Friday passed by"],
+    ["2027-05-05", 1, "2027-04-30", "over the early May holiday and its weekend"],
+    ["2027-03-31", 10, "2027-03-19", "ten days back is Sunday 21 March; the Friday before it"],
+  ])("needed %s with a lead of %i days is %s (%s)", (start, lead, orderBy) => {
+    const product = { ...rollProduct, lead }
+    const [line] = linesOn(start, [quantityOf({ product: product.id })], [product])
+    expect([line?.neededOn, line?.orderBy]).toEqual([start, orderBy])
+  })
+
+  it("is late where it lies before the day the pack was prepared", () => {
+    const lateness = (start: string) =>
+      linesOn(start, [quantityOf({ product: rollProduct.id })], [rollProduct]).map((line) => line.late)
+    expect(lateness("2027-03-05")).toEqual([false])
+    expect(lateness("2027-03-04")).toEqual([true])
+  })
+})
+
+describe("the order list", () => {
+  it("sums the need of all rooms before it counts packs", () => {
+    const need = (room: string, gross: number) =>
+      quantityOf({ product: rollProduct.id, room, net: gross - 1, gross })
+    const [line, ...more] = linesOn("2027-04-12", [need("R1", 6), need("R2", 4)], [rollProduct])
+    expect(more).toEqual([])
+    expect(line).toMatchObject({ net: 8, gross: 10, bought: 10, rooms: ["R1", "R2"] })
+    expect(line?.packs.map((pack) => pack.count)).toEqual([1])
+    expect(line?.total.toFixed(2)).toBe("41.50")
+  })
+
+  it("is sorted by supplier and then name, and leaves out what is not bought", () => {
+    const products = [rollProduct, eachProduct, liquidProduct, boardProduct]
+    const quantities = [
+      ...products.map(({ id }) => quantityOf({ product: id })),
+      { ...quantityOf({ product: "" }), product: null },
+    ]
+    const names = linesOn("2027-04-12", quantities, products).map(({ product }) => [
+      product.supplier,
+      product.name,
+    ])
+    expect(names).toEqual([
+      ["flooring supplier", "Oak board"],
+      ["paint merchant", "Matt emulsion"],
+      ["timber merchant", "Screw 5.0 × 50"],
+      ["timber merchant", "Underlay"],
+    ])
+  })
+
+  it("says what does not go up the stair and what two people carry", () => {
+    const heavy = { ...boardProduct, packMass: 25.5 }
+    const notes = linesOn(
+      "2027-04-12",
+      [leafProduct, heavy, rollProduct].map(({ id }) => quantityOf({ product: id })),
+      [leafProduct, heavy, rollProduct],
+    ).map((line) => [line.product.id, line.carry])
+    expect(notes).toEqual([
+      ["leaf", "40 kg: two people"],
+      ["oak", "25.5 kg: two people"],
+      ["underlay", null],
+    ])
+  })
+})

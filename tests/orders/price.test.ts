@@ -1,0 +1,81 @@
+import { describe, expect, it } from "vitest"
+import { money } from "../../src/kernels/money.ts"
+import type { OrderLine } from "../../src/orders/orders.ts"
+import { priceOf } from "../../src/orders/price.ts"
+import { datedProgramme } from "../../src/programme/dated.ts"
+import { rollProduct } from "../fixtures/products.ts"
+import { moneyOf, programmeOf, stepOf } from "../fixtures/programme.ts"
+import { surveyed } from "../fixtures/rooms.ts"
+
+const line = (total: string): OrderLine => ({
+  product: rollProduct,
+  net: 1,
+  gross: 1,
+  unit: "m2",
+  packs: [],
+  bought: 1,
+  total: money(total),
+  trades: [],
+  rooms: [],
+  neededOn: "2027-03-01",
+  orderBy: "2027-03-01",
+  late: false,
+  carry: null,
+})
+
+const programme = datedProgramme(
+  [stepOf({ key: "a", hours: 2.25 }), stepOf({ key: "b", hours: 5.1, trade: "floors", stage: "floor" })],
+  [surveyed()],
+  programmeOf(),
+  "Europe/London",
+)
+
+describe("the price", () => {
+  const rates = [
+    { crew: "joiner", perHour: "31.25" },
+    { crew: "decorator", perHour: "24.10" },
+  ]
+  const provisional = [{ what: "plaster made good", amount: "333.335" }]
+  const price = priceOf(
+    [line("41.50"), line("98.15"), line("0.07")],
+    programme,
+    moneyOf({ rates, provisional, overheadAndProfit: 12.5, contingency: 3 }),
+  )
+
+  it("is that of a sum done by hand on paper, line by line, halves of a penny up", () => {
+    const written = Object.fromEntries(
+      Object.entries(price).flatMap(([key, value]) =>
+        typeof value === "object" && "toFixed" in value ? [[key, value.toFixed(2)]] : [],
+      ),
+    )
+    // Labour: 5.1 h at 31.25 = 159.375, to the penny 159.38; 2.25 h count as 2.3 h at 24.10 = 55.43; 214.81 together.
+    // Materials 139.72. Overhead 12.5 % of 354.53 = 44.31625, 44.32. Contingency 3 % = 10.6359, 10.64.
+    // Net 139.72 + 214.81 + 333.34 + 44.32 + 10.64 = 742.83. Tax at 20 % = 148.566, 148.57.
+    expect(written).toEqual({
+      materialsTotal: "139.72",
+      labourTotal: "214.81",
+      provisionalTotal: "333.34",
+      overheadAndProfit: "44.32",
+      contingency: "10.64",
+      net: "742.83",
+      vat: "148.57",
+      gross: "891.40",
+    })
+  })
+
+  it("has totals that are the sums of the lines as printed", () => {
+    const pence = (amounts: { toFixed(decimals: number): string }[]) =>
+      amounts.reduce<number>((sum, amount) => sum + Math.round(Number(amount.toFixed(2)) * 100), 0)
+    expect(pence(price.materials.map((each) => each.amount))).toBe(pence([price.materialsTotal]))
+    expect(pence(price.labour.map((each) => each.amount))).toBe(pence([price.labourTotal]))
+    expect(pence([price.net, price.vat])).toBe(pence([price.gross]))
+  })
+
+  it("counts a crew without a rate as nothing, and it can be seen", () => {
+    const { labour } = priceOf([], programme, moneyOf({ rates: [] }))
+    expect(labour.map(({ crew, amount }) => [crew, amount.toFixed(2)])).toEqual([
+      ["decorator", "0.00"],
+      ["joiner", "0.00"],
+    ])
+  })
+})

@@ -1,0 +1,421 @@
+import { execFile } from "node:child_process"
+import { existsSync, readdirSync, readFileSync, rmSync } from "node:fs"
+import { dirname, join } from "node:path"
+import { promisify } from "node:util"
+import { afterAll, beforeAll, describe, expect, it } from "vitest"
+import { filesBelow } from "../../src/press/output-tree.ts"
+import { sha256 } from "../../src/press/records/manifest.ts"
+import { pageBoxes, pagesNotA4 } from "../press/inspect/boxes.ts"
+import { coloursNotGrey } from "../press/inspect/colours.ts"
+import { decodeQr } from "../press/inspect/decode-qr.ts"
+import { fontsNotAllowed, fontsOf } from "../press/inspect/fonts.ts"
+import { type OpenPdf, openPdf } from "../press/inspect/open.ts"
+import { allowedFonts } from "../press/inspect/press.ts"
+import { pageRaster } from "../press/inspect/raster.ts"
+import { textItems } from "../press/inspect/text.ts"
+import { contentLines, eventsOf, keysOutOfOrder, strictCsv } from "./formats.ts"
+import { type BuildRun, build, copyOfJob, ownFolder, ref, top } from "./job-copy.ts"
+
+/** What must never leave the office: each stands once in the job's files, and nowhere else. */
+const secrets = {
+  client: "Secret client Zaunkoenig",
+  provisional: "Secret allowance Zaunkoenig",
+  decision: "Secret choice Zaunkoenig",
+  note: "Secret note Zaunkoenig",
+  rate: "71.37",
+  provisionalAmount: "8765.43",
+  boardPrice: "77.13",
+}
+
+/** A room's name as someone with a bad mind would write it. */
+const markup = `<b>x</b><script>alert(1)</script>"'&amp;{{ 7*7 }}`
+
+const money = `rates:
+  - { crew: joiner, perHour: "${secrets.rate}" }
+  - { crew: decorator, perHour: "${secrets.rate}" }
+overheadAndProfit: 15
+contingency: 5
+vat: { percent: 20, because: ordinary work }
+provisional:
+  - { what: ${secrets.provisional}, amount: "${secrets.provisionalAmount}" }
+client:
+  decisions: [{ by: 2027-03-20, what: ${secrets.decision} }]
+  notes: [${secrets.note}]
+`
+
+const changes = [
+  { file: `${ref}/rooms/g1.yaml`, find: /^name: .*$/m, put: `name: '${markup.replaceAll("'", "''")}'` },
+  { file: `${ref}/job.yaml`, find: /^client: .*$/m, put: `client: ${secrets.client}` },
+  { file: "catalogue.yaml", find: '"34.90"', put: `"${secrets.boardPrice}"` },
+]
+
+const code = /^code: (\w{8})$/m.exec(readFileSync(join(top, "jobs", ref, "job.yaml"), "utf8"))?.[1] ?? ""
+const folder = ownFolder()
+const output = join(folder, "first", "output")
+const inPrint = (name: string) => join(output, "print", ref, name)
+let first: BuildRun
+let manifest: Manifest
+
+interface Manifest {
+  browser: string
+  files: { path: string; bytes: number; sha256: string }[]
+  sheets: { id: string; title: string; pages: number; audience: string[]; hosted: boolean; url: string }[]
+}
+
+beforeAll(async () => {
+  const jobs = copyOfJob(join(folder, "first"), { changes, files: { [`${ref}/money.yaml`]: money } })
+  first = await build(jobs, output)
+  if (first.status !== 0) throw new Error(`${first.out}\n${first.err}`)
+  manifest = JSON.parse(readFileSync(inPrint("manifest.json"), "utf8"))
+}, 600_000)
+
+afterAll(() => rmSync(folder, { recursive: true, force: true }))
+
+const pathsBelow = (from: string) => filesBelow(from).map((file) => file.path)
+const pdfs = (from: string) => pathsBelow(join(output, from)).filter((path) => path.endsWith(".pdf"))
+const opened = (path: string) => openPdf(readFileSync(join(output, path)))
+
+async function textOf(pdf: OpenPdf): Promise<string> {
+  return (await textItems(pdf)).map((item) => item.text).join(" ")
+}
+
+/** The text of each page, from page 1. */
+async function pagesOf(pdf: OpenPdf): Promise<string[]> {
+  const pages = Array.from({ length: pdf.numPages }, () => "")
+  for (const { page, text } of await textItems(pdf)) pages[page - 1] += `${text} `
+  return pages
+}
+
+/** The file a published address stands for. */
+function published(address: string): string {
+  const { pathname } = new URL(address)
+  return join(output, "site", pathname.endsWith("/") ? `${pathname}index.html` : pathname)
+}
+
+describe("the output tree", () => {
+  it("has a public and a private half and nothing beside them", () => {
+    expect(readdirSync(output).sort()).toEqual(["print", "site"])
+    expect(readdirSync(join(folder, "first")).sort()).toEqual(["jobs", "output"])
+  })
+
+  it("holds the packs and the records of the job", () => {
+    const names = readdirSync(join(output, "print", ref)).sort()
+    expect(names.filter((name) => !name.endsWith(".pdf"))).toEqual([
+      "cut-list.csv",
+      "door-schedule.csv",
+      "job.json",
+      "manifest.json",
+      "orders.csv",
+      "programme.csv",
+      "programme.ics",
+    ])
+    expect(names.filter((name) => name.endsWith(".pdf"))).toEqual([
+      "archive.pdf",
+      "client.pdf",
+      "job.pdf",
+      "room-g1.pdf",
+      "trade-decorating.pdf",
+      "trade-electrics.pdf",
+      "trade-floors.pdf",
+      "trade-joinery.pdf",
+    ])
+    expect(existsSync(join(output, "print", "index.html"))).toBe(true)
+  })
+
+  it("holds for each sheet what its paper leads to, and no more", () => {
+    const wanted = manifest.sheets.flatMap(({ id, hosted }) => {
+      const own = `${code}/${id.toLowerCase()}`
+      return [`${own}/0/index.html`, ...(hosted ? [`${own}/index.html`, `${own}/sheet.pdf`] : [])]
+    })
+    const written = pathsBelow(join(output, "site")).filter((path) => !path.startsWith("assets/"))
+    expect(written).toEqual(["index.html", `${code}/index.html`, ...wanted].sort())
+    expect(manifest.sheets.some((sheet) => sheet.hosted)).toBe(true)
+    expect(manifest.sheets.some((sheet) => !sheet.hosted)).toBe(true)
+  })
+
+  it("lists no job on its first page", () => {
+    const page = readFileSync(join(output, "site", "index.html"), "utf8")
+    expect(page).not.toContain(code)
+    expect(page).not.toContain("Garden room")
+  })
+
+  it("has no link that leads nowhere", () => {
+    const pages = pathsBelow(output).filter((path) => path.endsWith(".html"))
+    const dead = pages.flatMap((path) => {
+      const html = readFileSync(join(output, path), "utf8")
+      const targets = [...html.matchAll(/(?:href|src)="([^"#]+)"/g)].map(([, target = ""]) => target)
+      return targets
+        .map((target) =>
+          target.startsWith("https:") ? published(target) : join(output, dirname(path), target),
+        )
+        .filter(
+          (target) => !existsSync(target) || (target.endsWith("/") && !existsSync(`${target}index.html`)),
+        )
+        .map((target) => `${path} -> ${target}`)
+    })
+    expect(dead).toEqual([])
+  })
+})
+
+describe("built again in another folder, zone and language", () => {
+  it("every file has the same bytes", async () => {
+    const jobs = copyOfJob(join(folder, "second place"), { changes, files: { [`${ref}/money.yaml`]: money } })
+    const again = join(folder, "second place", "out")
+    const args = ["src/commands/run.ts", "build", "--jobs", jobs, "--output", again, "--only", ref]
+    await promisify(execFile)(process.execPath, ["node_modules/tsx/dist/cli.mjs", ...args], {
+      cwd: top,
+      env: { ...process.env, STOREY_ROD_BROWSER: "packaged", TZ: "Pacific/Auckland", LC_ALL: "de_DE.UTF-8" },
+    })
+    const hashes = (from: string) => filesBelow(from).map(({ path, bytes }) => `${path} ${sha256(bytes)}`)
+    expect(hashes(again)).toEqual(hashes(output))
+    expect(hashes(output).length).toBeGreaterThan(60)
+  }, 600_000)
+})
+
+describe("every page of the paper", () => {
+  it("carries a code that decodes to its own sheet's page, and that page is there", async () => {
+    const archive = await opened(`print/${ref}/archive.pdf`)
+    const pages = await pagesOf(archive)
+    const addresses = new Map(manifest.sheets.map((sheet) => [sheet.id, sheet.url]))
+    const seen = new Set<string>()
+    for (const [index, text] of pages.entries()) {
+      const id = /Sheet (\S+), page \d/.exec(text)?.[1]
+      const codes = await decodeQr(await pageRaster(archive, index + 1, 110))
+      if (id) seen.add(id)
+      expect(codes, `page ${index + 1}`).toEqual(id ? [addresses.get(id)] : [])
+      if (!id) expect(text, `page ${index + 1}`).toMatch(/Sheet Title Where Page|left blank/)
+    }
+    expect([...seen].sort()).toEqual([...addresses.keys()].sort())
+    for (const address of addresses.values()) expect(existsSync(published(address)), address).toBe(true)
+  }, 300_000)
+
+  it("decodes on the first sheet of every other document too", async () => {
+    const known = new Set(manifest.sheets.map((sheet) => sheet.url))
+    for (const path of pdfs("print").filter((each) => !/archive|job\.pdf/.test(each))) {
+      const [decoded = ""] = await decodeQr(await pageRaster(await opened(join("print", path)), 1, 110))
+      expect(known.has(decoded), path).toBe(true)
+    }
+  }, 300_000)
+
+  it("is A4", async () => {
+    const all = pdfs(".")
+    expect(all.length).toBeGreaterThan(20)
+    for (const path of all) {
+      const bytes = readFileSync(join(output, path))
+      expect(await pagesNotA4(bytes), path).toEqual([])
+      expect((await pageBoxes(bytes)).length, path).toBeGreaterThan(0)
+    }
+  })
+
+  it("is set in the sheets' own embedded typeface, in black, white and grey", async () => {
+    for (const path of pdfs(".")) {
+      const bytes = readFileSync(join(output, path))
+      expect(await fontsNotAllowed(bytes, allowedFonts), path).toEqual([])
+      expect((await fontsOf(bytes)).length, path).toBeGreaterThan(0)
+      expect(await coloursNotGrey(bytes), path).toEqual([])
+    }
+  }, 120_000)
+
+  it("keeps its text on the paper, 5 mm and more from the edge, at 9 points and more", async () => {
+    for (const path of pdfs(".").filter((each) => !each.endsWith("archive.pdf"))) {
+      const pdf = await opened(path)
+      const boxes = await pageBoxes(readFileSync(join(output, path)))
+      const items = await textItems(pdf)
+      expect(items.length, path).toBeGreaterThan(10)
+      const bad = items.filter(({ page, box, size }) => {
+        const { width = 0, height = 0 } = boxes[page - 1] ?? {}
+        const inside =
+          box.left >= edge && box.bottom >= edge && box.right <= width - edge && box.top <= height - edge
+        return !inside || size < leastSize
+      })
+      expect(bad, path).toEqual([])
+    }
+  }, 120_000)
+})
+
+/** 5 mm in points: what office printers leave white (common practice). */
+const edge = (5 / 25.4) * 72
+
+/** 9 points, less what rounding of the page's own units takes. */
+const leastSize = 8.95
+
+describe("markup in a file's text", () => {
+  it("stands in the site's pages as text", () => {
+    const pages = pathsBelow(join(output, "site")).filter((path) => path.endsWith(".html"))
+    const html = pages.map((path) => readFileSync(join(output, "site", path), "utf8"))
+    expect(html.some((each) => each.includes("&lt;b&gt;x&lt;/b&gt;&lt;script&gt;alert(1)"))).toBe(true)
+    expect(html.filter((each) => each.includes("<b>x") || each.includes("<script>alert"))).toEqual([])
+    expect(html.some((each) => each.includes("{{ 7*7 }}"))).toBe(true)
+  })
+
+  it("stands on the paper as text, in the margin too", async () => {
+    const text = await textOf(await opened(`print/${ref}/room-g1.pdf`))
+    const head = (await textItems(await opened(`print/${ref}/room-g1.pdf`))).filter((item) => item.page === 2)
+    expect(text.replace(/\s+/g, "")).toContain(markup.replace(/\s+/g, ""))
+    const top = head.filter((item) => item.y > 780).map((item) => item.text)
+    expect(top.join("").replace(/\s+/g, "")).toContain(markup.replace(/\s+/g, ""))
+  })
+})
+
+describe("what must stay in the office", () => {
+  const words = Object.values(secrets)
+
+  it("is on the office's and the client's paper, so it could be found elsewhere", async () => {
+    const archive = await textOf(await opened(`print/${ref}/archive.pdf`))
+    expect(archive).toContain("71.37")
+    expect(archive).toContain("8,765.43")
+    const client = await textOf(await opened(`print/${ref}/client.pdf`))
+    expect(client).toContain(secrets.decision)
+    expect(client).toContain("8,765.43")
+  })
+
+  it("is in no byte of the site and no text of its PDFs", async () => {
+    const totals = pricesIn(JSON.parse(readFileSync(inPrint("job.json"), "utf8")).price)
+    expect(totals.length).toBeGreaterThan(5)
+    for (const { path, bytes } of filesBelow(join(output, "site"))) {
+      const text = path.endsWith(".pdf") ? await textOf(await openPdf(bytes)) : ""
+      const all = `${Buffer.from(bytes).toString("latin1")}\n${text}`
+      for (const word of [...words, ...totals]) expect(all.includes(word), `${path}: ${word}`).toBe(false)
+      if (/html$|pdf$/.test(path))
+        expect(text || Buffer.from(bytes).toString("utf8"), path).not.toContain("£")
+    }
+  }, 120_000)
+
+  it("is on no paper for a room or a trade, nor in what such paper carries", async () => {
+    for (const path of pdfs("print").filter((each) => /\/(room|trade)-|\/job\.pdf/.test(each))) {
+      const pdf = await opened(join("print", path))
+      const text = await textOf(pdf)
+      for (const word of [...words, "£", "8,765"]) expect(text.includes(word), `${path}: ${word}`).toBe(false)
+      expect(await pdf.getAttachments(), path).toBeNull()
+    }
+  }, 120_000)
+
+  it("and the site's PDFs carry no files", async () => {
+    for (const path of pdfs("site"))
+      expect(await (await opened(join("site", path))).getAttachments()).toBeNull()
+  })
+})
+
+/** Amounts of four figures and more in a price, in both ways of writing them: they cannot be mistaken for a length. */
+function pricesIn(price: unknown): string[] {
+  const written = JSON.stringify(price).match(/"\d{3,}\.\d{1,2}"/g) ?? []
+  const amounts = written.map((each) => Number(each.replaceAll('"', "")).toFixed(2))
+  return amounts.flatMap((each) => [each, each.replace(/\B(?=(\d{3})+\.)/g, ",")])
+}
+
+describe("the records", () => {
+  it.each(["orders.csv", "cut-list.csv", "door-schedule.csv", "programme.csv"])(
+    "%s keeps to RFC 4180",
+    (name) => {
+      const [head = [], ...rows] = strictCsv(readFileSync(inPrint(name), "utf8"))
+      expect(head.length).toBeGreaterThan(0)
+      expect(rows.filter((row) => row.length !== head.length)).toEqual([])
+      if (name !== "door-schedule.csv") expect(rows.length).toBeGreaterThan(3)
+    },
+  )
+
+  it("the orders add up to the materials of the price", () => {
+    const [head = [], ...rows] = strictCsv(readFileSync(inPrint("orders.csv"), "utf8"))
+    const pence = rows.reduce((sum, row) => sum + Math.round(Number(row[head.indexOf("price")]) * 100), 0)
+    const { price } = JSON.parse(readFileSync(inPrint("job.json"), "utf8"))
+    expect(pence).toBe(Math.round(Number(price.materialsTotal) * 100))
+  })
+
+  it("job.json has its keys in order at every level", () => {
+    const text = readFileSync(inPrint("job.json"), "utf8")
+    const job = JSON.parse(text)
+    expect(keysOutOfOrder(job)).toEqual([])
+    expect(text).toBe(`${JSON.stringify(job, null, 2)}\n`)
+    expect(job.rooms[0].name).toBe(markup)
+  })
+
+  it("the calendar file keeps to RFC 5545", () => {
+    const text = readFileSync(inPrint("programme.ics"), "utf8")
+    expect(text.replaceAll("\r\n", "")).not.toMatch(/[\r\n]/)
+    expect(text.split("\r\n").filter((line) => Buffer.byteLength(line) > 75)).toEqual([])
+    const lines = contentLines(text)
+    expect([lines[0], lines[lines.length - 1]]).toEqual(["BEGIN:VCALENDAR", "END:VCALENDAR"])
+    expect(lines).toContain("VERSION:2.0")
+    expect(lines.filter((line) => line.startsWith("PRODID:"))).toHaveLength(1)
+    const events = eventsOf(text)
+    const { programme } = JSON.parse(readFileSync(inPrint("job.json"), "utf8"))
+    expect(events).toHaveLength(programme.steps.length)
+    expect(new Set(events.map((event) => event.get("UID"))).size).toBe(events.length)
+    for (const event of events) {
+      for (const name of ["DTSTAMP", "DTSTART", "DTEND"]) expect(event.get(name)).toMatch(/^\d{8}T\d{6}Z$/)
+      expect(event.get("DTEND")! >= event.get("DTSTART")!).toBe(true)
+      expect(event.get("DTSTAMP")).toBe("20270301T000000Z")
+    }
+  })
+
+  it("the manifest names every file with its true size and sha256", () => {
+    const own = filesBelow(join(output, "print", ref)).filter((file) => file.path !== "manifest.json")
+    const hosted = filesBelow(join(output, "site", code)).map((file) => ({
+      ...file,
+      path: `site/${code}/${file.path}`,
+    }))
+    const found = [...own, ...hosted].map(({ path, bytes }) => ({
+      path,
+      bytes: bytes.length,
+      sha256: sha256(bytes),
+    }))
+    expect(manifest.files).toEqual(found.sort((a, b) => (a.path < b.path ? -1 : 1)))
+    expect(manifest.browser).toMatch(/Chrome\/\d+/)
+  })
+
+  it("the manifest's pages are those of the archive", async () => {
+    const pages = await pagesOf(await opened(`print/${ref}/archive.pdf`))
+    const counted = manifest.sheets.map(({ id }) => [
+      id,
+      pages.filter((text) => text.includes(`Sheet ${id}, page `)).length,
+    ])
+    expect(manifest.sheets.map(({ id, pages: said }) => [id, said])).toEqual(counted)
+    for (const text of pages) {
+      const [, id = "", page = "", of = ""] = /Sheet (\S+), page (\d+) of (\d+)/.exec(text) ?? []
+      if (id) expect([id, Number(of)]).toEqual([id, manifest.sheets.find((sheet) => sheet.id === id)?.pages])
+      if (id) expect(Number(page)).toBeLessThanOrEqual(Number(of))
+    }
+  })
+})
+
+describe("a job that is wrong", () => {
+  it("ends with 1, says where, and leaves the last good output as it was", async () => {
+    const before = filesBelow(output).map(({ path, bytes }) => `${path} ${sha256(bytes)}`)
+    const wrong = copyOfJob(join(folder, "wrong"), {
+      changes: [
+        { file: `${ref}/rooms/g1.yaml`, find: "length: 3600", put: "length: -3600" },
+        { file: `${ref}/rooms/g1.yaml`, find: "use: living", put: "use: lving" },
+      ],
+    })
+    const run = await build(wrong, output)
+    expect(run.status).toBe(1)
+    expect(run.err).toMatch(/garden-room\/rooms\/g1\.yaml:\d+:\d+: /)
+    expect(run.err).toContain("Nothing was built")
+    expect(filesBelow(output).map(({ path, bytes }) => `${path} ${sha256(bytes)}`)).toEqual(before)
+    expect(readdirSync(output).sort()).toEqual(["print", "site"])
+    expect(readdirSync(join(folder, "first")).sort()).toEqual(["jobs", "output"])
+  })
+
+  it("writes nothing at all where there was no output", async () => {
+    const wrong = copyOfJob(join(folder, "wrong alone"), {
+      files: { [`${ref}/house.yaml`]: "storeys: [" },
+    })
+    const run = await build(wrong, join(folder, "wrong alone", "output"))
+    expect(run.status).toBe(1)
+    expect(readdirSync(join(folder, "wrong alone"))).toEqual(["jobs"])
+  })
+})
+
+describe("without a browser", () => {
+  it("the site is written, the end is 3, and the message says what to do", async () => {
+    const jobs = copyOfJob(join(folder, "no browser"), {})
+    const without = join(folder, "no browser", "output")
+    const run = await build(jobs, without, "/nonexistent")
+    expect(run.status).toBe(3)
+    expect(run.err).toContain("STOREY_ROD_BROWSER is /nonexistent, but there is no such file")
+    expect(run.err).toContain("no paper was printed")
+    expect(existsSync(join(without, "site", code, "index.html"))).toBe(true)
+    expect(existsSync(join(without, "print", ref, "job.json"))).toBe(true)
+    expect(pathsBelow(without).filter((path) => path.endsWith(".pdf"))).toEqual([])
+  }, 120_000)
+})
