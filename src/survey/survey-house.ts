@@ -3,6 +3,7 @@ import type { Finding } from "../kernels/finding.ts"
 import type { Rules } from "../rulebook/rules.ts"
 import type { House } from "./room.ts"
 import { roomFrom } from "./room-from.ts"
+import { storeyFindings, storeyPlans } from "./storey-plan.ts"
 
 /** The house with every room's true geometry, and what its measurements cannot satisfy. Rooms stand in the order of the job. */
 export function surveyHouse(job: Job, rules: Rules): { house: House; findings: Finding[] } {
@@ -21,6 +22,9 @@ export function surveyHouse(job: Job, rules: Rules): { house: House; findings: F
       doors: house.doors,
       rooms,
     },
-    findings: rooms.flatMap((room) => room.findings),
+    findings: [
+      ...rooms.flatMap((room) => room.findings),
+      ...storeyPlans({ storeys: house.storeys, rooms }).flatMap((plan) => storeyFindings(plan, rules)),
+    ],
   }
 }
