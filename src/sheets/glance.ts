@@ -3,7 +3,7 @@ import { clockAt } from "../kernels/calendar/instant.ts"
 import type { Block, SheetModel } from "../kernels/paper.ts"
 import { fixed, mmText } from "../kernels/units.ts"
 import type { DatedStep } from "../programme/programme.ts"
-import { roomPlan } from "../survey/plan-drawing.ts"
+import { roomPlan } from "../survey/drawings/room-plan.ts"
 import type { Room } from "../survey/room.ts"
 import { datumText } from "../trades/datum.ts"
 import { type JobResult, resultsIn } from "./job-result.ts"
@@ -11,6 +11,7 @@ import { type JobResult, resultsIn } from "./job-result.ts"
 /** The room at a glance: plan, wall numbers, sizes, who is in when, lock-outs, hazards. */
 export function glanceSheet(result: JobResult, room: Room): SheetModel {
   const steps = result.programme.steps.filter((each) => each.step.room === room.id)
+  const floorBuildUp = result.passed.get(room.id)?.floorBuildUp ?? room.storey.finishNow
   return {
     kind: "glance",
     title: "Room at a glance",
@@ -22,13 +23,13 @@ export function glanceSheet(result: JobResult, room: Room): SheetModel {
     orientation: "portrait",
     datum: datumText(room),
     blocks: [
-      sizes(room, result.passed.get(room.id)?.floorBuildUp ?? room.storey.finishNow),
+      sizes(room, floorBuildUp),
       {
         kind: "drawing",
-        drawing: roomPlan(room),
+        drawing: roomPlan(room, { floorBuildUp, rules: result.rules }),
         caption:
           "Walls are numbered clockwise from the entry; each is measured left to right as you face it.",
-        maxHeight: 100,
+        maxHeight: 88,
       },
       trust(room),
       ...whoIsIn(result, steps),

@@ -1,0 +1,169 @@
+import type { Drawing, Shape } from "../../kernels/drawing/shapes.ts"
+import { boundsOf } from "../../kernels/polygon/measure.ts"
+import type { Point } from "../../kernels/polygon/point.ts"
+import { type Mm, mmText } from "../../kernels/units.ts"
+import type { Rules } from "../../rulebook/rules.ts"
+import { heightOver } from "../elevation.ts"
+import type { Room, Wall } from "../room.ts"
+import { label, noFixZone, stroke } from "./pieces.ts"
+import { zoneAlong } from "./room-plan.ts"
+
+/** What an elevation needs beside its wall. */
+export interface ElevationOptions {
+  /** How far the finished floor stands over the room's datum, mm. */
+  floor: Mm
+  /** The datum in words: `deck`. */
+  datum: string
+  rules: Rules
+}
+
+/** Distances of dimension lines on paper, mm. */
+const lengthOffset = -7
+const heightOffset = 7
+/** Size of the datum mark, mm of the room. */
+const mark: Mm = 90
+/** Headroom lines, mm over the finished floor. */
+const headrooms: readonly Mm[] = [1500, 2000]
+
+/** One wall seen from inside at true scale: outline, openings, heights from the datum, headroom lines, no-fix zones. */
+export function wallElevationDrawing(room: Room, wall: Wall, options: ElevationOptions): Drawing {
+  return {
+    title: `Wall ${wall.number} of ${room.id}`,
+    description: describe(wall),
+    shapes: [...wallShapes(room, wall, options), { kind: "scale-bar" }],
+  }
+}
+
+/** What a wall's elevation shows, in words. */
+export function describe(wall: Wall): string {
+  const inIt = [...wall.doors.map(({ door }) => door.id), ...wall.windows.map(({ id }) => id)]
+  const heights = wall.elevation.slice(2).map(({ y }) => y)
+  const [low, high] = [Math.min(...heights), Math.max(...heights)].map(mmText)
+  const size = low === high ? `${high} mm high` : `${low} to ${high} mm high`
+  return `Wall ${wall.number} from inside, ${mmText(wall.length)} mm long, ${size}${inIt.length > 0 ? `, with ${inIt.join(", ")}` : ""}.`
+}
+
+/** The shapes of a wall's elevation, its bottom left corner at the origin. */
+export function wallShapes(room: Room, wall: Wall, { floor, datum, rules }: ElevationOptions): Shape[] {
+  const { right } = boundsOf(wall.elevation)
+  return [
+    { kind: "polygon", points: wall.elevation, fill: "white", stroke: stroke(0.5) },
+    ...floorLine(right, floor),
+    ...headroomLines(room, wall, floor),
+    ...room.hidden
+      .filter((hidden) => hidden.in === "wall" && hidden.wall === wall.number)
+      .flatMap((hidden) => zoneOnWall(wall, zoneAlong(hidden, rules), hidden.what)),
+    ...openingShapes(wall),
+    ...datumMark(datum),
+    {
+      kind: "dimension",
+      from: { x: 0, y: 0 },
+      to: { x: right, y: 0 },
+      offset: lengthOffset,
+      text: mmText(right),
+    },
+    ...heightShapes(wall),
+    {
+      kind: "text",
+      at: { x: right / 2, y: heightOver(wall.elevation, right / 2) / 2 },
+      text: String(wall.number),
+      height: 3.5,
+      bold: true,
+      masked: true,
+      leader: true,
+    },
+  ]
+}
+
+/** The finished floor, where it stands over the datum. */
+function floorLine(right: Mm, floor: Mm): Shape[] {
+  if (floor <= 0) return []
+  return [
+    { kind: "line", from: { x: 0, y: floor }, to: { x: right, y: floor }, stroke: stroke(0.25, "chain") },
+  ]
+}
+
+/** 1.5 m and 2.0 m over the finished floor, under a slope or a ceiling lower than that only. */
+function headroomLines(room: Room, wall: Wall, floor: Mm): Shape[] {
+  if (room.ceiling.slopeArea <= 0) return []
+  const { right, top } = boundsOf(wall.elevation)
+  return headrooms.flatMap((height): Shape[] => {
+    const y = height + floor
+    if (y >= top) return []
+    return [
+      { kind: "line", from: { x: 0, y }, to: { x: right, y }, stroke: stroke(0.18, "dashed") },
+      label({ x: right, y }, `${(height / 1000).toFixed(1)} m`),
+    ]
+  })
+}
+
+function zoneOnWall(wall: Wall, { from, to }: { from: Mm; to: Mm }, what: string): Shape[] {
+  const { right } = boundsOf(wall.elevation)
+  const [left, end] = [Math.max(0, from), Math.min(right, to)]
+  if (end <= left) return []
+  return noFixZone(
+    [
+      { x: left, y: 0 },
+      { x: end, y: 0 },
+      { x: end, y: heightOver(wall.elevation, end) },
+      { x: left, y: heightOver(wall.elevation, left) },
+    ],
+    what,
+  )
+}
+
+function openingShapes(wall: Wall): Shape[] {
+  const doors = wall.doors.map(({ door, fromLeft, width, height }) => ({
+    id: door.id,
+    fromLeft,
+    width,
+    height,
+    sill: 0,
+  }))
+  return [...doors, ...wall.windows].flatMap(({ id, fromLeft, width, height, sill }): Shape[] => {
+    const size = `${id}\n${mmText(width)} × ${mmText(height)}`
+    const middle: Point = { x: fromLeft + width / 2, y: sill + height / 2 }
+    const under = sill > 0 ? [label({ x: fromLeft + width / 2, y: sill / 2 }, `sill ${mmText(sill)}`)] : []
+    return [
+      { kind: "box", at: { x: fromLeft, y: sill }, width, height, stroke: stroke(0.35), fill: "white" },
+      label(middle, size),
+      ...under,
+    ]
+  })
+}
+
+/** A triangle on its point at the left end, with the datum that heights are counted from. */
+function datumMark(datum: string): Shape[] {
+  return [
+    {
+      kind: "polygon",
+      points: [
+        { x: 0, y: 0 },
+        { x: -mark / 2, y: mark },
+        { x: mark / 2, y: mark },
+      ],
+      fill: "black",
+    },
+    label({ x: 0, y: -mark }, `${datum} 0`),
+  ]
+}
+
+/** Heights of both ends, and of the highest place between where it is higher than both. */
+function heightShapes(wall: Wall): Shape[] {
+  const { right, top } = boundsOf(wall.elevation)
+  const ends = wall.elevation.slice(2)
+  const atRight = ends[0]?.y ?? 0
+  const atLeft = ends[ends.length - 1]?.y ?? 0
+  const peak = ends.filter(({ y }) => y > top - 1)
+  const between = peak.length > 0 && top > Math.max(atLeft, atRight) + 1 ? peak[0]! : null
+  const level = Math.abs(atLeft - atRight) < 1
+  return [
+    heightDimension({ x: 0, y: 0 }, atLeft, heightOffset),
+    ...(level ? [] : [heightDimension({ x: right, y: 0 }, atRight, -heightOffset)]),
+    ...(between ? [heightDimension({ x: between.x, y: 0 }, between.y, 0)] : []),
+  ].filter((shape) => shape.kind === "dimension" && shape.to.y > shape.from.y)
+}
+
+function heightDimension(foot: Point, height: Mm, offset: number): Shape {
+  return { kind: "dimension", from: foot, to: { x: foot.x, y: height }, offset, text: mmText(height) }
+}
