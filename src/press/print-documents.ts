@@ -144,6 +144,8 @@ function isFirstOfRoom(document: PrintDocument): (path: string) => boolean {
 /** The document with its page numbers put in; without a plan, with marks as long as they will be. */
 function withPlan(html: string, document: PrintDocument, plan: PagePlan | null): string {
   const pages = plan ? sheetPages(document, { plan }) : null
+  const first = document.pages[0]?.sheet.path ?? ""
+  pages?.set("contents", (plan?.starts.get(first) ?? 2) - 1)
   return html
     .replace(/@@pages:([a-z0-9-]+)@@/g, (_, path: string) => String(pages?.get(path) ?? 1))
     .replace(/@@start:([a-z0-9-]+)@@/g, (_, path: string) => String(plan?.starts.get(path) ?? 88))

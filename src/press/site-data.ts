@@ -8,7 +8,7 @@ import type { Sheet } from "../sheets/numbers.ts"
 import { type Pack, packsOf } from "../sheets/packs.ts"
 import { type Revision, revisionAddress, revisionOf } from "./addresses.ts"
 import { textArea } from "./drawn.ts"
-import { pageName, pageStyle } from "./page-style.ts"
+import { contentsHead, pageName, pageStyle } from "./page-style.ts"
 import { templatesFolder } from "./templates.ts"
 
 /** A job with its sheets and packs, ready to be set. */
@@ -159,11 +159,14 @@ function document(
   { pack, sheets, path }: { pack: PrintDocument["pack"]; sheets: readonly Sheet[]; path: string },
 ): PrintDocument {
   const pages = sheets.map((sheet) => sheetPage(job, sheet))
-  const styles = pages
-    .map((page) =>
-      pageStyle(page.sheet, { job: job.result.job, revision: job.revision, pack, place: page.place }),
-    )
-    .join("\n")
+  const block = { job: job.result.job, revision: job.revision, pack }
+  const contents = pack.bound
+    ? [pageStyle(contentsHead(job.result.job), { ...block, place: job.result.job.title })]
+    : []
+  const own = pages.map((page) =>
+    pageStyle({ ...page.sheet, address: page.address }, { ...block, place: page.place }),
+  )
+  const styles = [...contents, ...own].join("\n")
   return {
     ref: job.ref,
     path,

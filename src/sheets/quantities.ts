@@ -32,23 +32,15 @@ export function quantitiesSheet(result: JobResult, room: Room): SheetModel {
   return {
     kind: "quantities",
     title: "What to bring",
-    purpose: "Everything that goes into the room, by trade.",
+    purpose:
+      "Net needs of this room. The job is ordered in whole packs, tins and lengths shared by all rooms, so rooms do not add up to the order.",
     room: room.id,
     trade: null,
     audience: ["trade", "office"],
     hosted: true,
     orientation: "portrait",
     datum: null,
-    blocks: [
-      ...blocks,
-      {
-        kind: "text",
-        as: "note",
-        paragraphs: [
-          "Rooms are given in what they need; the job is ordered in whole packs, tins and lengths shared by all rooms, so the rooms do not add up to the order.",
-        ],
-      },
-    ],
+    blocks,
     rests: [],
   }
 }
