@@ -1,12 +1,8 @@
 import { z } from "zod"
-import { id, length, lengthOrNought, line } from "../../intake/schema/values.ts"
+import { productId } from "../../intake/schema/products.ts"
+import { length, line, refersTo, smallOrNought, thickness, wallNumber } from "../../intake/schema/values.ts"
 
-const wallNumber = z
-  .number()
-  .int()
-  .min(1)
-  .max(60)
-  .meta({ description: "Wall number.", examples: [3] })
+const paint = productId("liquid")
 
 /** What a wall or ceiling is before the first coat. */
 export const surfaceState = z.enum(["new-plaster", "old-paint", "old-gloss", "stained"]).meta({
@@ -18,30 +14,30 @@ export type SurfaceState = z.infer<typeof surfaceState>
 
 const products = z
   .strictObject({
-    mist: id
+    mist: paint
       .optional()
       .meta({ description: "Paint for the mist coat; else the white.", examples: ["white-matt"] }),
-    white: id
+    white: paint
       .optional()
       .meta({ description: "White for plaster, under the colour.", examples: ["white-matt"] }),
-    ceilingWhite: id
+    ceilingWhite: paint
       .optional()
       .meta({ description: "White for ceilings; else the white.", examples: ["white-matt"] }),
-    wallColour: id.optional().meta({ description: "Paint of the wall colour.", examples: ["colour-1"] }),
-    moistureColour: id
+    wallColour: paint.optional().meta({ description: "Paint of the wall colour.", examples: ["colour-1"] }),
+    moistureColour: paint
       .optional()
       .meta({ description: "Wall paint for wet rooms.", examples: ["moisture-1"] }),
-    moistureWhite: id
+    moistureWhite: paint
       .optional()
       .meta({ description: "Ceiling paint for wet rooms.", examples: ["moisture-white"] }),
-    bond: id.optional().meta({ description: "Bond coat over old gloss.", examples: ["bond-coat"] }),
-    stainBlock: id.optional().meta({ description: "Stain-blocking coat.", examples: ["stain-block"] }),
-    primer: id.optional().meta({ description: "Primer for bare wood.", examples: ["wood-primer"] }),
-    undercoat: id
+    bond: paint.optional().meta({ description: "Bond coat over old gloss.", examples: ["bond-coat"] }),
+    stainBlock: paint.optional().meta({ description: "Stain-blocking coat.", examples: ["stain-block"] }),
+    primer: paint.optional().meta({ description: "Primer for bare wood.", examples: ["wood-primer"] }),
+    undercoat: paint
       .optional()
       .meta({ description: "Undercoat for wood; never for plaster.", examples: ["undercoat"] }),
-    trim: id.optional().meta({ description: "Finish for wood.", examples: ["trim-satin"] }),
-    doorFinish: id
+    trim: paint.optional().meta({ description: "Finish for wood.", examples: ["trim-satin"] }),
+    doorFinish: paint
       .optional()
       .meta({ description: "Clear finish for doors left as wood.", examples: ["door-varnish"] }),
   })
@@ -82,7 +78,7 @@ const woodwork = z
         examples: ["paint"],
       }),
     except: z
-      .array(id)
+      .array(refersTo("door"))
       .max(20)
       .default([])
       .meta({
@@ -124,7 +120,7 @@ export const decoratingInputs = z
     }),
     ceilingColour: line.default("white").meta({ description: "Ceiling colour.", examples: ["white"] }),
     accents: z
-      .array(z.strictObject({ wall: wallNumber, colour: line, product: id.optional() }))
+      .array(z.strictObject({ wall: wallNumber, colour: line, product: paint.optional() }))
       .max(20)
       .default([])
       .meta({
@@ -155,7 +151,7 @@ export const decoratingInputs = z
           "true: new plaster was seen an even pale colour at the survey, so no drying time is waited for.",
         examples: [false],
       }),
-    plasterThickness: length
+    plasterThickness: thickness
       .optional()
       .meta({ description: "Plaster thickness where more than a skim, mm.", examples: [11] }),
     mist: z
@@ -194,7 +190,7 @@ export const decoratingInputs = z
       .boolean()
       .default(false)
       .meta({ description: "An old textured coating is on a surface.", examples: [false] }),
-    boardDepth: lengthOrNought
+    boardDepth: smallOrNought
       .optional()
       .meta({ description: "Skirting girth where none is new, mm.", examples: [150] }),
     woodwork: woodwork.prefault({}),

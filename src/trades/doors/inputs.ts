@@ -1,11 +1,26 @@
 import { z } from "zod"
-import { id, length, lengthOrNought, line, text, thickness } from "../../intake/schema/values.ts"
+import { productId } from "../../intake/schema/products.ts"
+import {
+  id,
+  length,
+  lengthOrNought,
+  line,
+  type Reference,
+  smallOrNought,
+  text,
+  thickness,
+} from "../../intake/schema/values.ts"
 
 const chosenOrNot = (what: string) =>
   z
     .union([z.boolean(), id])
     .optional()
-    .meta({ description: `${what}: true, false, or the product id.`, examples: [true] })
+    .meta({
+      description: `${what}: true, false, or the product id.`,
+      examples: [true],
+      refersTo: "product" satisfies Reference,
+      kinds: ["each"],
+    })
 
 const leafAsItWas = z
   .strictObject({
@@ -27,9 +42,9 @@ const leafAsItWas = z
 
 const certificate = z
   .strictObject({
-    gapLeast: lengthOrNought.optional(),
-    gapMost: lengthOrNought.optional(),
-    threshold: lengthOrNought
+    gapLeast: smallOrNought.optional(),
+    gapMost: smallOrNought.optional(),
+    threshold: smallOrNought
       .optional()
       .meta({ description: "Most under the foot by the leaf's data sheet, mm." }),
     hinges: z.number().int().min(2).max(5).optional().meta({ description: "Hinges its data sheet asks." }),
@@ -48,14 +63,18 @@ export const doorInputs = z
           "new: a new leaf; rehang: the old leaf comes off and goes back; stays: left as it hangs.",
         examples: ["new"],
       }),
-    leaf: id.optional().meta({ description: "Product id of the leaf.", examples: ["leaf-oak-44-762"] }),
+    leaf: productId("leaf")
+      .optional()
+      .meta({ description: "Product id of the leaf.", examples: ["leaf-oak-44-762"] }),
     was: leafAsItWas.optional().meta({ description: "The leaf that hangs there now, as measured." }),
     certificate: certificate
       .optional()
       .meta({ description: "Figures of the leaf's own data sheet; they override the rulebook." }),
-    lining: id.optional().meta({ description: "Product id of the lining timber, where a lining is made." }),
-    stop: id.optional().meta({ description: "Product id of the planted stop." }),
-    hinge: id.optional().meta({ description: "Product id of the hinges." }),
+    lining: productId("length")
+      .optional()
+      .meta({ description: "Product id of the lining timber, where a lining is made." }),
+    stop: productId("length").optional().meta({ description: "Product id of the planted stop." }),
+    hinge: productId("each").optional().meta({ description: "Product id of the hinges." }),
     hingeLength: length.optional().meta({ description: "Length of a hinge, mm.", examples: [100] }),
     latch: chosenOrNot("Latch"),
     lock: chosenOrNot("Lock"),

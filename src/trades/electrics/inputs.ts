@@ -1,5 +1,5 @@
 import { z } from "zod"
-import { lengthOrNought, line } from "../../intake/schema/values.ts"
+import { lengthOrNought, line, wallNumber } from "../../intake/schema/values.ts"
 
 /** Kinds of point, as they are counted. */
 export const pointKind = z.enum([
@@ -25,15 +25,10 @@ const point = z
         description: "On the wall, on the slope over it, or on the level ceiling before it.",
         examples: ["wall"],
       }),
-    wall: z
-      .number()
-      .int()
-      .min(1)
-      .max(60)
-      .meta({
-        description: "Wall number; for a ceiling point the wall it is measured from.",
-        examples: [2],
-      }),
+    wall: wallNumber.meta({
+      description: "Wall number; for a ceiling point the wall it is measured from.",
+      examples: [2],
+    }),
     fromLeft: lengthOrNought.meta({
       description: "Left end of the wall to the centre, mm.",
       examples: [1200],

@@ -1,7 +1,6 @@
 import { z } from "zod"
-import { id, length, lengthOrNought, line, thickness } from "../../intake/schema/values.ts"
-
-const wall = z.number().int().min(1).max(60)
+import { productId } from "../../intake/schema/products.ts"
+import { id, length, line, smallOrNought, thickness, wallNumber as wall } from "../../intake/schema/values.ts"
 
 /** The deck that a floor is laid on, where it is to be fixed again. */
 const deck = z
@@ -24,13 +23,17 @@ export const floorInputs = z
       .enum(["carpet", "old"])
       .default("carpet")
       .meta({ description: "What stays, where the finish is 'stays'." }),
-    buildUp: lengthOrNought.optional().meta({
+    buildUp: smallOrNought.optional().meta({
       description:
         "Thickness over the deck where no floor is laid by this trade, mm; else taken from the products.",
     }),
-    board: id.optional().meta({ description: "Product id of the board; else the one chosen for the job." }),
-    underlay: id.optional().meta({ description: "Product id of the underlay; else the one chosen." }),
-    oil: id.optional().meta({ description: "Product id of the oil; else the one chosen." }),
+    board: productId("board")
+      .optional()
+      .meta({ description: "Product id of the board; else the one chosen for the job." }),
+    underlay: productId("roll")
+      .optional()
+      .meta({ description: "Product id of the underlay; else the one chosen." }),
+    oil: productId("liquid").optional().meta({ description: "Product id of the oil; else the one chosen." }),
     along: wall.optional().meta({
       description:
         "Wall the boards run along. Left out: at right angles to the joists if known, else along the longest wall.",

@@ -1,21 +1,27 @@
 import { z } from "zod"
-import { id, length, line } from "../../intake/schema/values.ts"
+import { productId } from "../../intake/schema/products.ts"
+import { length, line, type Reference, refersTo, wallNumber } from "../../intake/schema/values.ts"
 
-const wallNumber = z.number().int().min(1).max(60)
+const moulding = { refersTo: "product" satisfies Reference, kinds: ["length"] }
 
 /** What may be written under `work.joinery` of a room. Products left out fall back to those chosen for the job. */
 export const joineryInputs = z
   .strictObject({
     skirting: z
-      .union([z.literal(false), id])
+      .union([z.literal(false), productId("length")])
       .optional()
-      .meta({ description: "Product id of the skirting, or false for none.", examples: ["skirting-145"] }),
+      .meta({
+        description: "Product id of the skirting, or false for none.",
+        examples: ["skirting-145"],
+        ...moulding,
+      }),
     architrave: z
-      .union([z.literal(false), id])
+      .union([z.literal(false), productId("length")])
       .optional()
       .meta({
         description: "Product id of the architraves, or false for none.",
         examples: ["architrave-69"],
+        ...moulding,
       }),
     without: z
       .array(wallNumber)
@@ -27,11 +33,13 @@ export const joineryInputs = z
       .default(false)
       .meta({ description: "Plinth blocks stand at the foot of the architraves." }),
     nosing: z
-      .strictObject({ product: id.optional(), lengths: z.array(length).min(1).max(20) })
+      .strictObject({ product: productId("length").optional(), lengths: z.array(length).min(1).max(20) })
       .optional()
       .meta({ description: "Nosings along open edges and the stair head: lengths in mm." }),
     threshold: z
-      .array(z.strictObject({ door: id, product: id.optional(), profile: line }))
+      .array(
+        z.strictObject({ door: refersTo("door"), product: productId("length").optional(), profile: line }),
+      )
       .max(20)
       .default([])
       .meta({ description: "Threshold bars: doorway and what kind of profile." }),

@@ -1,12 +1,8 @@
 import { z } from "zod"
-import { id, length, lengthOrNought, line, thickness } from "../../intake/schema/values.ts"
+import { productId } from "../../intake/schema/products.ts"
+import { length, lengthOrNought, line, thickness, wallNumber } from "../../intake/schema/values.ts"
 
-const wall = z
-  .number()
-  .int()
-  .min(1)
-  .max(60)
-  .meta({ description: "Wall number.", examples: [2] })
+const wall = wallNumber.meta({ description: "Wall number.", examples: [2] })
 const fromLeft = lengthOrNought.meta({
   description: "Left end of the wall to its left side, seen from inside, mm.",
   examples: [900],
@@ -36,7 +32,7 @@ const radiator = z
       examples: [55],
     }),
     pipe: thickness.default(15).meta({ description: "Outside of the pipe, mm.", examples: [15] }),
-    product: id
+    product: productId("each")
       .optional()
       .meta({ description: "Product id; else the one chosen.", examples: ["radiator-1000"] }),
   })
@@ -61,7 +57,9 @@ const ware = z
       .default(true)
       .meta({ description: "Stands on or hangs from tile.", examples: [true] }),
     note: line.optional().meta({ description: "What to know.", examples: ["waste to the gable"] }),
-    product: id.optional().meta({ description: "Product id; else the one chosen.", examples: ["basin-550"] }),
+    product: productId("each")
+      .optional()
+      .meta({ description: "Product id; else the one chosen.", examples: ["basin-550"] }),
   })
   .meta({ description: "One piece of sanitaryware." })
 export type Ware = z.infer<typeof ware>

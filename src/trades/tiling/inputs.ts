@@ -1,14 +1,17 @@
 import { z } from "zod"
-import { id, length, lengthOrNought, line, thickness } from "../../intake/schema/values.ts"
+import { productId } from "../../intake/schema/products.ts"
+import {
+  length,
+  lengthOrNought,
+  line,
+  smallOrNought,
+  thickness,
+  wallNumber,
+} from "../../intake/schema/values.ts"
 
 const tiledWall = z
   .strictObject({
-    wall: z
-      .number()
-      .int()
-      .min(1)
-      .max(60)
-      .meta({ description: "Wall number.", examples: [2] }),
+    wall: wallNumber.meta({ description: "Wall number.", examples: [2] }),
     from: lengthOrNought
       .default(0)
       .meta({ description: "Left end of the wall to the tiling, mm.", examples: [0] }),
@@ -42,7 +45,7 @@ export const tilingInputs = z
       description: "Deck to the top of the tile, mm; else tile, bed and board.",
       examples: [13],
     }),
-    board: lengthOrNought
+    board: smallOrNought
       .default(0)
       .meta({ description: "Tile backer board under the floor tile, mm.", examples: [6] }),
     walls: z.array(tiledWall).max(40).default([]).meta({ description: "Tiled parts of walls." }),
@@ -51,16 +54,24 @@ export const tilingInputs = z
       .meta({ description: "Joint between tiles, mm; else by rule.", examples: [3] }),
     products: z
       .strictObject({
-        floorTile: id
+        floorTile: productId("tile")
           .optional()
           .meta({ description: "Floor tile; else the one chosen.", examples: ["tile-floor"] }),
-        wallTile: id
+        wallTile: productId("tile")
           .optional()
           .meta({ description: "Wall tile; else the one chosen.", examples: ["tile-wall"] }),
-        tileAdhesive: id.optional().meta({ description: "Adhesive, by kg.", examples: ["tile-adhesive"] }),
-        grout: id.optional().meta({ description: "Grout, by kg.", examples: ["grout"] }),
-        tileTrim: id.optional().meta({ description: "Edge trim, by m.", examples: ["tile-trim"] }),
-        sealant: id.optional().meta({ description: "Sealant, by m of joint.", examples: ["sealant"] }),
+        tileAdhesive: productId("each")
+          .optional()
+          .meta({ description: "Adhesive, by kg.", examples: ["tile-adhesive"] }),
+        grout: productId("each")
+          .optional()
+          .meta({ description: "Grout, by kg.", examples: ["grout"] }),
+        tileTrim: productId("each")
+          .optional()
+          .meta({ description: "Edge trim, by m.", examples: ["tile-trim"] }),
+        sealant: productId("each")
+          .optional()
+          .meta({ description: "Sealant, by m of joint.", examples: ["sealant"] }),
       })
       .prefault({})
       .meta({ description: "Product ids for this room; else those chosen for the job." }),
