@@ -10,12 +10,16 @@ import { programmeSheet, visitSheets } from "./programme-sheets.ts"
 import { quantitiesSheet } from "./quantities.ts"
 import { sawSheet } from "./saw.ts"
 import { sequenceSheet } from "./sequence.ts"
+import { surveySheet } from "./survey.ts"
+import { surveyForm } from "./survey-form.ts"
+import { storeyPlansSheet } from "./survey-storeys.ts"
 
 /** Every sheet of a job, numbered, in the order in which they are bound: the job, then room by room, then client and office. */
 export function allSheets(result: JobResult): Sheet[] {
   const jobWide = [
     programmeSheet(result),
     ...visitSheets(result),
+    storeyPlansSheet(result),
     ...result.results.filter((each) => each.room === null).flatMap((each) => each.sheets),
     sawSheet(result),
     deliveriesSheet(result),
@@ -28,10 +32,18 @@ export function allSheets(result: JobResult): Sheet[] {
       quantitiesSheet(result, room),
       ...resultsIn(result, room).flatMap((each) => each.sheets),
       cautionsSheet(result, room),
+      surveySheet(result, room),
     ])
-  const working = [...jobWide, ...rooms]
+  const untouched = result.house.rooms
+    .filter((room) => !hasWork(result, room))
+    .map((room) => surveySheet(result, room))
+  const working = [...jobWide, ...rooms, ...untouched]
   const used = usedRules(result, working)
-  return numbered([...working, ...clientSheets(result), ...officeSheets(result, used)].map(withoutDoubles))
+  return numbered(
+    [...working, ...clientSheets(result), ...officeSheets(result, used), surveyForm(result.rules)].map(
+      withoutDoubles,
+    ),
+  )
 }
 
 /** Ids of every rulebook entry that a sheet or a calculation rests on. */

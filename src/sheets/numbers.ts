@@ -31,6 +31,8 @@ export const kindNumbers: Readonly<Record<string, number>> = {
   "paint-order": 57,
   "trade-visits": 58,
   "door-record": 59,
+  "storey-plans": 60,
+  "survey-form": 61,
   // the client
   "client-schedule": 70,
   "client-choices": 71,

@@ -30,6 +30,12 @@ export function packsOf(result: JobResult, sheets: readonly Sheet[]): Pack[] {
   return [
     ...rooms,
     ...trades,
+    {
+      id: "survey-forms",
+      title: "Blank survey sheets",
+      bound: false,
+      sheets: sheets.filter((sheet) => sheet.kind === "survey-form"),
+    },
     { id: "client", title: "For the client", bound: false, sheets: client },
     { id: "job", title: "The whole job", bound: true, sheets: job },
     { id: "archive", title: "Archive", bound: true, sheets: [...sheets] },

@@ -1,0 +1,46 @@
+import type { Block, SheetModel } from "../kernels/paper.ts"
+import { storeyDrawing } from "../survey/drawings/storey-drawing.ts"
+import { type StoreyPlan, storeyFindings, storeyPlans } from "../survey/storey-plan.ts"
+import type { JobResult } from "./job-result.ts"
+
+/** Each storey on one drawing: its rooms put together by the openings they share. */
+export function storeyPlansSheet(result: JobResult): SheetModel | null {
+  const plans = storeyPlans(result.house)
+  if (plans.length === 0) return null
+  return {
+    kind: "storey-plans",
+    title: "Storey plans",
+    purpose: "How the rooms lie to each other, and which doorway is which.",
+    room: null,
+    trade: null,
+    audience: ["trade", "office"],
+    hosted: true,
+    orientation: "portrait",
+    datum: null,
+    blocks: plans.flatMap((plan) => storeyBlocks(plan, result)),
+    rests: ["survey-storey-overlap"],
+  }
+}
+
+function storeyBlocks(plan: StoreyPlan, result: JobResult): Block[] {
+  const { storey, unplaced } = plan
+  const doubts = storeyFindings(plan, result.rules).map(({ message }) => message)
+  const blocks: Block[] = [
+    { kind: "heading", text: storey.name },
+    {
+      kind: "drawing",
+      drawing: storeyDrawing(plan),
+      caption: "A line across a doorway: two floors meet there; none: the floor runs through.",
+      maxHeight: 150,
+    },
+  ]
+  if (unplaced.length > 0) {
+    blocks.push({
+      kind: "list",
+      caption: "Not placed: no opening shared with the rooms drawn",
+      items: unplaced.map(({ id, name }) => `${id} ${name}`),
+    })
+  }
+  if (doubts.length > 0) blocks.push({ kind: "warning", caption: "Does not agree", items: doubts })
+  return blocks
+}

@@ -1,0 +1,282 @@
+import { dateText } from "../kernels/calendar/date-text.ts"
+import type { Block, Row, SheetModel } from "../kernels/paper.ts"
+import { fixed, type Mm, mmText, squareMetres } from "../kernels/units.ts"
+import { type UnfoldedRow, unfoldedWalls } from "../survey/drawings/unfolded.ts"
+import type { Room, ShapeTrust } from "../survey/room.ts"
+import { floorAboveDatum } from "../survey/room-from.ts"
+import { datumText } from "../trades/datum.ts"
+import { hasWork } from "./glance.ts"
+import type { JobResult } from "./job-result.ts"
+
+/** Zero of heights on a drawing, by the room's datum. */
+const zero: Record<Room["measured"]["heightsFrom"], string> = {
+  deck: "deck",
+  "finished-floor": "finished floor",
+  "old-floor": "old floor",
+  ground: "ground",
+}
+
+/** A room as measured: every wall unfolded, openings, slopes, corners, how the figures agree, readings, photos, what is hidden. */
+export function surveySheet(result: JobResult, room: Room): SheetModel {
+  const buildUp = result.passed.get(room.id)?.floorBuildUp ?? room.storey.finishNow
+  const floor = floorAboveDatum(room, room.storey, buildUp)
+  const rows = unfoldedWalls(room, { floor, datum: zero[room.measured.heightsFrom], rules: result.rules })
+  return {
+    kind: "survey",
+    title: "The room as measured",
+    purpose: "Every wall seen from inside, and how far the measurements can be trusted.",
+    room: room.id,
+    trade: null,
+    audience: hasWork(result, room) ? ["trade", "office"] : ["office"],
+    hosted: true,
+    orientation: "portrait",
+    datum: datumText(room),
+    blocks: [
+      sizes(room, buildUp),
+      ...rows.map(elevations),
+      ...openings(room),
+      ...slopes(room),
+      corners(room),
+      residuals(room),
+      ...found(room),
+      hidden(room),
+    ],
+    rests: [
+      "survey-assumed-turn",
+      "survey-measured-turn",
+      "survey-shape-looseness",
+      ...(room.section ? ["survey-pitch"] : []),
+      ...(room.hidden.length > 0 ? ["survey-no-fix-half-width", "survey-no-fix-depth"] : []),
+    ],
+  }
+}
+
+function sizes(room: Room, buildUp: Mm): Block {
+  const items = [
+    { label: "Floor inside the walls", value: fixed(room.area, 2), unit: "m²" },
+    { label: "Level ceiling", value: fixed(room.ceiling.flatArea, 2), unit: "m²" },
+    { label: "Walls, gross", value: fixed(room.wallGross, 2), unit: "m²" },
+    { label: "Walls, openings out", value: fixed(room.wallNet, 2), unit: "m²" },
+    { label: "Air", value: fixed(room.volume, 1), unit: "m³" },
+  ]
+  const sloping = [
+    { label: "Slopes, windows out", value: fixed(room.ceiling.slopeNet, 2), unit: "m²" },
+    { label: "Floor with over 1.5 m", value: fixed(room.headroom(1500, buildUp), 2), unit: "m²" },
+    { label: "Floor with over 2.0 m", value: fixed(room.headroom(2000, buildUp), 2), unit: "m²" },
+  ]
+  return { kind: "figures", items: room.ceiling.slopeArea > 0 ? [...items, ...sloping] : items }
+}
+
+function elevations({ drawing, scale, walls }: UnfoldedRow): Block {
+  const [first, last] = [walls[0], walls[walls.length - 1]]
+  const which = first === last ? `Wall ${first}` : `Walls ${first} to ${last}`
+  return {
+    kind: "drawing",
+    drawing,
+    scale,
+    caption: `${which} seen from inside. Chain line: finished floor. Dashed: headroom over it. Hatched: nothing may be fixed.`,
+    maxHeight: 110,
+  }
+}
+
+function openings(room: Room): Block[] {
+  const doors = room.doors.map((door) => ({ ...door, id: door.door.id, sill: 0, kind: "door" }))
+  const all = [...doors, ...room.windows]
+  if (all.length === 0) return []
+  return [
+    {
+      kind: "table",
+      caption: "Openings",
+      columns: [
+        { label: "Id", as: "mark", width: 8 },
+        { label: "What", width: 14 },
+        { label: "Wall", as: "figure", width: 7 },
+        { label: "From left mm", as: "figure", width: 12 },
+        { label: "Width × height mm", as: "figure", width: 18 },
+        { label: "Sill mm", as: "figure", width: 9 },
+        { label: "Area m²", as: "figure", width: 9 },
+        { label: "Reveal m × mm", as: "figure", width: 14 },
+        { label: "Reveal m²", as: "figure", width: 10 },
+      ],
+      rows: all.map(({ id, kind, wall, fromLeft, width, height, sill }): Row => {
+        const reveal = room.reveals.find((each) => each.opening === id)
+        return {
+          cells: [
+            id,
+            kind.replace("-", " "),
+            String(wall),
+            mmText(fromLeft),
+            `${mmText(width)} × ${mmText(height)}`,
+            mmText(sill),
+            fixed(squareMetres(width * height), 2),
+            reveal ? `${fixed(reveal.girth / 1000, 2)} × ${mmText(reveal.depth)}` : "–",
+            reveal ? fixed(reveal.area, 2) : "–",
+          ],
+        }
+      }),
+      note: "A roof window's height and sill are taken up the slope from its dwarf wall. Reveal: length round it by depth.",
+    },
+  ]
+}
+
+function slopes(room: Room): Block[] {
+  const parts = room.ceiling.parts.filter((part) => part.kind !== "flat" || room.ceiling.slopeArea > 0)
+  const obstacles = room.ceiling.obstacles.map(
+    ({ name, height }) => `${name}: underside at ${mmText(height)}`,
+  )
+  const list: Block[] =
+    obstacles.length > 0 ? [{ kind: "list", caption: "Below the ceiling", items: obstacles }] : []
+  if (parts.length === 0) return list
+  return [
+    {
+      kind: "table",
+      caption: "Ceiling, part by part",
+      columns: [
+        { label: "Part", width: 30 },
+        { label: "Pitch", as: "figure", width: 14 },
+        { label: "On the plan m²", as: "figure", width: 18 },
+        { label: "True area m²", as: "figure", width: 18 },
+        { label: "Windows out m²", as: "figure", width: 18 },
+      ],
+      rows: parts.map((part) => ({
+        cells: [
+          partName(part),
+          part.kind === "slope" ? `${fixed(part.pitch, 1)}°` : "level",
+          fixed(part.planArea, 2),
+          fixed(part.area, 2),
+          fixed(part.net, 2),
+        ],
+      })),
+    },
+    ...list,
+  ]
+}
+
+function partName({ kind, wall }: Room["ceiling"]["parts"][number]): string {
+  if (kind === "flat") return "Level ceiling"
+  if (kind === "bulkhead") return "Underside of a bulkhead or beam"
+  return kind === "slope" ? `Slope over wall ${wall}` : `Dormer in wall ${wall}`
+}
+
+function corners(room: Room): Block {
+  return {
+    kind: "table",
+    caption: "Corners, for the saw",
+    columns: [
+      { label: "Corner at the left end of wall", as: "figure", width: 26 },
+      { label: "Kind", width: 20 },
+      { label: "True angle", as: "figure", width: 20 },
+      { label: "Mitre each side", as: "figure", width: 20 },
+    ],
+    rows: room.walls.map(({ number, angleAtStart }) => ({
+      cells: [
+        String(number),
+        angleAtStart < straight ? "inside" : "outside",
+        `${fixed(angleAtStart, 1)}°`,
+        `${fixed(Math.abs(straight - angleAtStart) / 2, 1)}°`,
+      ],
+    })),
+    note: "True angle as it lies in the room. The mitre is counted from a square cut; try it on two offcuts first.",
+  }
+}
+
+/** Half a turn: a corner of this many degrees is none. */
+const straight = 180
+
+function residuals(room: Room): Block {
+  const lines: ShapeTrust["residuals"] = [...room.trust.residuals, ...(room.section?.residuals ?? [])]
+  const section =
+    room.section && room.section.closure !== null
+      ? ` The section closes to ${fixed(room.section.closure, 1)} mm.`
+      : ""
+  return {
+    kind: "table",
+    caption: "Measurements, as taped and as adjusted",
+    columns: [
+      { label: "Measurement", width: 44 },
+      { label: "As taped", as: "figure", width: 18 },
+      { label: "As adjusted", as: "figure", width: 18 },
+      { label: "Difference", as: "figure", width: 18 },
+    ],
+    rows: lines.map(({ what, taped, adjusted, residual, unit }) => ({
+      cells: [what, reading(taped, unit), reading(adjusted, unit), difference(residual, unit)],
+    })),
+    note: `Taped by ${room.measured.by} on ${dateText(room.measured.on)}, tape ±${room.measured.tape} mm. With the turns as written the walk ends ${fixed(room.trust.closure, 1)} mm from its start.${section} ${fixedText(room.trust)}`,
+  }
+}
+
+function fixedText({ fixed: isFixed, needs }: ShapeTrust): string {
+  if (isFixed) return "The shape is fixed."
+  const lengths = needs.map(({ from, to }) => `from corner ${from} to corner ${to}`).join("; ")
+  return `Shape not fixed: tape ${lengths || "more diagonals"}.`
+}
+
+function reading(value: number, unit: "mm" | "°"): string {
+  return unit === "mm" ? fixed(value, 1) : `${fixed(value, 2)}°`
+}
+
+function difference(value: number, unit: "mm" | "°"): string {
+  const text = reading(Math.abs(value), unit)
+  if (Number.parseFloat(text) === 0) return text
+  return `${value < 0 ? "−" : "+"}${text}`
+}
+
+function found(room: Room): Block[] {
+  const blocks: Block[] = []
+  if (room.readings.length > 0) {
+    blocks.push({
+      kind: "table",
+      caption: "Readings",
+      columns: [
+        { label: "Date", as: "figure", width: 20 },
+        { label: "What", width: 22 },
+        { label: "Reading", as: "figure", width: 16 },
+        { label: "Instrument", width: 20 },
+        { label: "Where", width: 24 },
+      ],
+      rows: room.readings.map(({ on, what, value, instrument, place }) => ({
+        cells: [
+          dateText(on),
+          what.replace("-", " "),
+          `${value}${what === "air-temperature" ? " °C" : " %"}`,
+          instrument,
+          place ?? "–",
+        ],
+      })),
+    })
+  }
+  if (room.photos.length > 0) {
+    blocks.push({
+      kind: "list",
+      caption: "Photos of the room as found",
+      items: room.photos.map(({ number, of }) => `Photo ${number}: ${of}`),
+    })
+  }
+  return blocks
+}
+
+function hidden(room: Room): Block {
+  const joists = joistText(room)
+  if (room.hidden.length === 0) {
+    return {
+      kind: "warning",
+      caption: "Scan first",
+      items: [
+        "Nothing is known of pipes and cables in this room: scan floor and walls before fixing.",
+        joists,
+      ],
+    }
+  }
+  const items = room.hidden.map(({ what, in: where, wall, fromLeft, to, note }) => {
+    const until = to === undefined ? "" : ` to ${mmText(to)}`
+    return `${what} in the ${where}, wall ${wall}, ${mmText(fromLeft)}${until} from its left end${note ? ` (${note})` : ""}`
+  })
+  return { kind: "warning", caption: "Hidden: nothing may be fixed there", items: [...items, joists] }
+}
+
+function joistText({ joists }: Room): string {
+  if (!joists) return "Joists: direction not known here; scan first."
+  const centres = joists.centres === undefined ? "centres not known" : `at ${mmText(joists.centres)} centres`
+  const first = joists.firstFrom === undefined ? "" : `, the first ${mmText(joists.firstFrom)} from it`
+  return `Joists run along wall ${joists.wall}, ${centres}${first}.`
+}
