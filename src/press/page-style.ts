@@ -48,9 +48,9 @@ export function pageStyle(sheet: PageHead, block: TitleBlock): string {
   const boxes = [
     `@top-left { content: ${cssText(block.place)}; ${head} text-align: left; width: 60% }`,
     `@top-right { content: ${cssText(`${sheet.number}  ${sheet.title}`)}; ${head} text-align: right; width: 40% }`,
-    `@bottom-left { content: ${cssText(leftFoot(block))}; ${foot} text-align: left; width: 40% }`,
-    `@bottom-center { content: ${cssText(`Sheet ${sheet.number}, page `)} counter(${counter}) ${cssText(` of @@pages:${sheet.path}@@\n`)} ${cssText("Page ")} counter(page) ${cssText(" of ")} counter(pages) ${cssText(` of: ${block.pack.title}\nIs this paper current? Scan, or type:\n${address.replace("https://", "")}`)}; ${foot} text-align: left; width: 45% }`,
-    `@bottom-right { content: url("${qrData(sheet)}"); ${foot} text-align: right; padding-top: 1mm; width: 15% }`,
+    `@bottom-left { content: ${cssText(leftFoot(block))}; ${foot} text-align: left; width: 28% }`,
+    `@bottom-center { content: ${cssText(`Sheet ${sheet.number}, page `)} counter(${counter}) ${cssText(` of @@pages:${sheet.path}@@\n`)} ${cssText("Page ")} counter(page) ${cssText(" of ")} counter(pages) ${cssText(` of: ${block.pack.title}\nIs this paper current? Scan, or type:\n${address.replace("https://", "")}`)}; ${foot} text-align: left; width: 44% }`,
+    `@bottom-right { content: url("${qrData(sheet)}"); ${foot} text-align: right; padding-top: 1mm; width: 28% }`,
   ].join("\n  ")
   const size = landscape ? "A4 landscape" : "A4"
   return `@page ${name} {

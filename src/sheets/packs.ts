@@ -25,7 +25,8 @@ export function packsOf(result: JobResult, sheets: readonly Sheet[]): Pack[] {
     const shared = sheets.filter((sheet) => sheet.kind === "saw" && trade.id === "joinery")
     return [{ id: `trade-${trade.id}`, title: trade.title, bound: false, sheets: [...own, ...shared] }]
   })
-  const client = sheets.filter((sheet) => sheet.audience.includes("client"))
+  const forClient = sheets.filter((sheet) => sheet.audience.includes("client"))
+  const client = [...forClient.filter((sheet) => !sheet.hosted), ...forClient.filter((sheet) => sheet.hosted)]
   const job = sheets.filter((sheet) => sheet.audience.includes("trade"))
   return [
     ...rooms,
