@@ -3,6 +3,7 @@ import { dryingHours } from "../../rulebook/drying.ts"
 import type { Step, Task } from "../trade.ts"
 import { type CoatLine, dilutionOf } from "./coats.ts"
 import { gateOf } from "./gates.ts"
+import { coatGroups, groupWords } from "./groups.ts"
 import type { DecoratingInputs } from "./inputs.ts"
 import { type Planned, stepIn } from "./planned.ts"
 import { type CoatKey, coatOrder } from "./systems.ts"
@@ -55,53 +56,46 @@ function colours(lines: CoatLine[]): string {
 }
 
 function coatDetail(task: Task<DecoratingInputs>, lines: CoatLine[]): string[] {
-  const area = lines.reduce((sum, line) => sum + line.area, 0)
-  const where = `${fixed(area, 1)} m²: ${lines
-    .filter((line) => line.area > 0)
-    .map((line) => line.surface)
-    .join(", ")}.`
-  switch (lines[0]!.coat.key) {
+  const groups = coatGroups(lines.filter((line) => line.area > 0))
+  const area = groups.reduce((sum, group) => sum + group.area, 0)
+  return [`${fixed(area, 1)} m²: ${groupWords(groups)}.`, ...wordsFor(task, lines[0]!)]
+}
+
+/** What to mind at a coat, in a line. */
+function wordsFor(task: Task<DecoratingInputs>, { coat }: CoatLine): string[] {
+  switch (coat.key) {
     case "mist": {
       const { paint, water } = dilutionOf(task.input, task.job.rules)
-      return [
-        where,
-        `Thin ${paint} parts paint with ${water} of water, by measure; stir. No undercoat on plaster.`,
-      ]
+      return [`Thin ${paint} parts of paint with ${water} of water. No undercoat on plaster.`]
     }
     case "ceiling-1":
-      return [where, "Ceiling before walls; cut in at the line where colours meet."]
+      return ["Before the walls; cut in where colours meet."]
     case "white":
-      return [where, "Behind radiators and pipes first, before they are hung."]
+      return ["Behind radiators and pipes first."]
     case "colour-1":
-      return [where, "Plates are off or not yet on. Cut in, then roll; one batch on a wall."]
+      return ["Plates off or not yet on; one batch on a wall."]
     case "finish":
     case "undercoat":
-      return [
-        where,
-        "Rub down between coats, dust off. Top down: leaves, linings, architraves, skirting last. Leave doors open on wedges.",
-      ]
+      return ["Rub down, dust off; top down, skirting last; doors open on wedges."]
     case "colour-last":
-      return [
-        where,
-        "Touch no wiring: the electrician eases the plates. One batch on a wall; keep the touch-up tin.",
-      ]
+      return ["One batch on a wall; keep the touch-up tin. Touch no wiring."]
     default:
-      return [where]
+      return []
   }
 }
 
 function bedtime(task: Task<DecoratingInputs>): string {
   const hours = task.job.rules.value("decor-solvent-before-bed")
-  return `Solvent or oil: not on a storey where people sleep within ${hours} hours of bedtime; open windows.`
+  return `Solvent or oil: done ${hours} hours before bedtime where people sleep; windows open.`
 }
 
 function coatHours(task: Task<DecoratingInputs>, lines: CoatLine[]): number {
   const out = (id: string) => task.job.rules.value(id)
   return lines.reduce((sum, line) => {
-    if (line.surface.startsWith("Leaf") && line.length === 0) return sum + out("decor-out-leaf")
+    if (line.part === "leaf" && line.length === 0) return sum + out("decor-out-leaf")
     if (line.length > 0) return sum + line.length / out("decor-out-trim")
     if (line.coat.mist) return sum + line.area / out("decor-out-mist")
-    const ceiling = line.surface.includes("eiling") || line.surface.startsWith("Slope")
-    return sum + line.area / out(ceiling ? "decor-out-ceiling" : "decor-out-wall")
+    const overhead = line.part === "ceiling" || line.part === "slope"
+    return sum + line.area / out(overhead ? "decor-out-ceiling" : "decor-out-wall")
   }, 0)
 }

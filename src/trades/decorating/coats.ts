@@ -5,7 +5,7 @@ import type { Rules } from "../../rulebook/rules.ts"
 import type { JobFacts, Task } from "../trade.ts"
 import type { DecoratingInputs, PaintUse } from "./inputs.ts"
 import { type Dilution, mistCoat } from "./mist-coat.ts"
-import type { Surface } from "./surfaces.ts"
+import type { PaintedPart, Surface } from "./surfaces.ts"
 import { type Coat, clearSystem, coatOrder, plasterSystem, processOf, woodSystem } from "./systems.ts"
 import type { WoodItem } from "./woodwork.ts"
 
@@ -13,6 +13,9 @@ import type { WoodItem } from "./woodwork.ts"
 export interface CoatLine {
   coat: Coat
   surface: string
+  part: PaintedPart
+  /** For plaster: painted as wall or as ceiling. */
+  as?: "wall" | "ceiling"
   area: SquareMetres
   /** For trim by length: metres; for a leaf's face: 0. */
   length: number
@@ -74,7 +77,8 @@ function plasterLines(task: Task<DecoratingInputs>, surface: Surface): CoatLine[
       const own =
         coat.key.startsWith("colour") && surface.product ? job.product(surface.product, "liquid") : undefined
       const colour = isFinish(coat) ? surface.colour : "white"
-      return line(task, coat, { name: surface.name, area: surface.area, length: 0, colour }, own)
+      const { name, part, as, area } = surface
+      return line(task, coat, { name, part, as, area, length: 0, colour }, own)
     },
   )
 }
@@ -84,6 +88,7 @@ function woodLines(task: Task<DecoratingInputs>, wood: WoodItem): CoatLine[] {
   if (state === "none") return []
   const on = {
     name: wood.what,
+    part: wood.part,
     area: wood.area,
     length: wood.length,
     colour: wood.finish === "clear" ? "clear" : colour,
@@ -93,12 +98,16 @@ function woodLines(task: Task<DecoratingInputs>, wood: WoodItem): CoatLine[] {
   return system.map((coat) => line(task, coat, on))
 }
 
-function line(
-  task: Task<DecoratingInputs>,
-  coat: Coat,
-  on: { name: string; area: SquareMetres; length: number; colour: string },
-  own?: ProductOf<"liquid">,
-): CoatLine {
+interface PaintedOn {
+  name: string
+  part: PaintedPart
+  as?: "wall" | "ceiling"
+  area: SquareMetres
+  length: number
+  colour: string
+}
+
+function line(task: Task<DecoratingInputs>, coat: Coat, on: PaintedOn, own?: ProductOf<"liquid">): CoatLine {
   const product = own ?? paintFor(coat.use, task.input, task.job)
   const { rate, rateFrom } = rateOf(coat, product, task.job.rules)
   const mix = coat.mist
@@ -107,6 +116,8 @@ function line(
   return {
     coat,
     surface: on.name,
+    part: on.part,
+    ...(on.as ? { as: on.as } : {}),
     area: on.area,
     length: on.length,
     colour: on.colour,

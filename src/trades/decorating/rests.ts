@@ -1,6 +1,6 @@
 import { dryingRests } from "../../rulebook/drying.ts"
 import type { Task } from "../trade.ts"
-import { cautionRests } from "./cautions.ts"
+import { cautionRests, decoratingCautions } from "./cautions.ts"
 import type { CoatLine } from "./coats.ts"
 import type { DecoratingInputs } from "./inputs.ts"
 import type { RoomPaint } from "./room-paint.ts"
@@ -18,6 +18,23 @@ export function decoratingRests(task: Task<DecoratingInputs>, paint: RoomPaint):
     ...woodRests(task, paint),
     ...outputRests(lines),
     ...processes.flatMap(dryingRests),
+  ]
+  return [...new Set(ids)]
+}
+
+/** Those of them behind the figures on the room's sheet: areas, rates, thinning, hours of waiting, limits in its cautions. */
+export function sheetRests(task: Task<DecoratingInputs>, paint: RoomPaint): string[] {
+  const { lines } = paint
+  const cautions = new Set(decoratingCautions(task, lines).map((each) => each.id))
+  const ids = [
+    "decor-void-deducted",
+    "decor-waste",
+    "decor-above-dew-point",
+    ...coatRests(task, lines),
+    ...woodRests(task, paint),
+    ...(cautions.has("solvent-limit") ? cautionRests.filter((id) => id.startsWith("decor-voc")) : []),
+    ...new Set(lines.map((line) => `drying-${line.process}-hours`)),
+    "drying-doubling",
   ]
   return [...new Set(ids)]
 }
@@ -53,6 +70,6 @@ function outputRests(lines: CoatLine[]): string[] {
     ...(lines.some((line) => line.coat.mist) ? ["decor-out-mist"] : []),
     ...["decor-out-wall", "decor-out-ceiling"],
     ...(trim ? ["decor-out-trim", "decor-out-caulk"] : []),
-    ...(lines.some((line) => line.surface.startsWith("Leaf")) ? ["decor-out-leaf"] : []),
+    ...(lines.some((line) => line.part === "leaf") ? ["decor-out-leaf"] : []),
   ]
 }

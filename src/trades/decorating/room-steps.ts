@@ -12,8 +12,8 @@ export function prepare(task: Task<DecoratingInputs>, lines: CoatLine[]): Planne
   return whole(task, "prepare", {
     title: old ? "Cover, wash, fill and rub down" : "Cover, check and fill",
     detail: old
-      ? "Wash off dirt and grease, let dry, rub down wet, fill. Old gloss is dulled. Stains: find and mend their cause first."
-      : "Mask pipes, boxes and windows. Cut back snots, fill nicks. No filler or paint on dark plaster.",
+      ? "Wash, let dry, rub down wet, fill. Dull old gloss. Mend the cause of a stain first."
+      : "Mask pipes, boxes and windows; fill nicks. No filler or paint on dark plaster.",
     stage: "prepare",
     hours: job.rules.value("decor-out-set-up") + (old ? area / job.rules.value("decor-out-prepare") : 0),
     dusty: old,
@@ -29,8 +29,7 @@ export function plaster(task: Task<DecoratingInputs>): Planned[] {
   return [
     whole(task, "plaster-dry", {
       title: "New plaster drying",
-      detail:
-        "Air the room, steady gentle warmth, windows ajar. Never force it with strong heat. Write down air readings.",
+      detail: "Windows ajar, steady gentle warmth, never strong heat. Write down air readings.",
       stage: "dry-out",
       hours: 0,
       ...(gate ? { gate } : {}),
@@ -44,8 +43,7 @@ export function fill(task: Task<DecoratingInputs>, lines: CoatLine[]): Planned {
   const gate = gateOf(task, "caulk")
   return whole(task, "fill", {
     title: "Fill, caulk and rub down",
-    detail:
-      "Fill fixings and mitres, rub down, dust off; caulk trim to wall in thin beads, not to the floor. Floor covered.",
+    detail: "Fill fixings and mitres, rub down; caulk trim to wall in thin beads, never to the floor.",
     stage: "fill",
     hours: length / task.job.rules.value("decor-out-caulk") + task.job.rules.value("decor-out-set-up"),
     ...(gate ? { gate } : {}),
@@ -58,8 +56,7 @@ export function fill(task: Task<DecoratingInputs>, lines: CoatLine[]): Planned {
 export function uncover(task: Task<DecoratingInputs>): Planned {
   return whole(task, "uncover", {
     title: "Covers off, touch in, clean",
-    detail:
-      "Masking off while paint is soft or cut with a knife; touch in from the kept tin; plates back by the electrician.",
+    detail: "Masking off or cut with a knife; touch in from the kept tin; the electrician puts plates back.",
     stage: "covers-off",
     hours: task.job.rules.value("decor-out-set-up"),
   })
@@ -67,7 +64,7 @@ export function uncover(task: Task<DecoratingInputs>): Planned {
 
 /** Metres of trim that is caulked to the wall, each counted once however many coats: no leaves, no linings. */
 export function beadLength(lines: CoatLine[]): number {
-  const beads = lines.filter((line) => !/^(Leaf|Lining) /.test(line.surface))
+  const beads = lines.filter((line) => line.part === "trim")
   return [...new Map(beads.map((line) => [line.surface, line.length])).values()].reduce(
     (sum, each) => sum + each,
     0,
@@ -75,7 +72,7 @@ export function beadLength(lines: CoatLine[]): number {
 }
 
 function surfaceArea(lines: CoatLine[]): number {
-  const plain = lines.filter((line) => line.length === 0 && !line.surface.startsWith("Leaf"))
+  const plain = lines.filter((line) => line.as !== undefined)
   return [...new Map(plain.map((line) => [line.surface, line.area])).values()].reduce(
     (sum, each) => sum + each,
     0,

@@ -15,6 +15,14 @@ export const decoratingRules: RuleEntry[] = [
       "Standard Method of Measurement, 7th edition (SMM7): no deduction for voids up to 0.50 m2, as quoted by teaching notes on quantity surveying",
   },
   {
+    id: "decor-sliver",
+    what: "a strip of ceiling up to this goes with the surface beside it",
+    value: 0.05,
+    unit: "m2",
+    range: "level strips left between slopes",
+    ...practice,
+  },
+  {
     id: "decor-girth-by-length",
     what: "widest girth that is measured by length, wider is measured by area",
     value: 300,

@@ -1,17 +1,16 @@
 import type { Block, Row, SheetModel } from "../../kernels/paper.ts"
 import { fixed } from "../../kernels/units.ts"
 import { datumText } from "../datum.ts"
-import { onPaper } from "../rests.ts"
 import type { Task, Work } from "../trade.ts"
-import { type CoatLine, dilutionOf } from "./coats.ts"
+import { coatTable } from "./coat-table.ts"
+import { dilutionOf } from "./coats.ts"
 import { colourLine, wallUnderSlopes } from "./colour-line.ts"
 import { coldestToCoat } from "./dew-point.ts"
 import { doorTags } from "./door-tags.ts"
 import { dryingBoard } from "./drying-board.ts"
-import { gateOf } from "./gates.ts"
 import type { DecoratingInputs } from "./inputs.ts"
+import { sheetRests } from "./rests.ts"
 import { type RoomPaint, roomPaint } from "./room-paint.ts"
-import { coatOrder } from "./systems.ts"
 
 /** Sheets of decorating for one room: surfaces and coats in order, the drying board, door tags. */
 export function decoratingSheets(task: Task<DecoratingInputs>, work: Work): SheetModel[] {
@@ -35,15 +34,15 @@ function surfaceSheet(task: Task<DecoratingInputs>, work: Work): SheetModel {
     blocks: [
       ...airBlock(task),
       surfaceTable(paint, task.job.rules.value("decor-void-deducted")),
+      ...(paint.wood.length > 0 ? [woodTable(paint)] : []),
       ...colourDrawing(task),
       coatTable(task, paint.lines),
-      ...(paint.wood.length > 0 ? [woodTable(paint)] : []),
       carryTable(work),
       { kind: "checks", caption: "Before each coat", items: checks(task) },
       { kind: "cautions", items: work.cautions },
       { kind: "sign", roles: ["Decorator", "Foreman"] },
     ],
-    rests: onPaper(work.rests),
+    rests: sheetRests(task, paint),
   }
 }
 
@@ -117,7 +116,7 @@ function colourDrawing(task: Task<DecoratingInputs>): Block[] {
   const wall = wallUnderSlopes(task.room)
   if (!wall) return []
   const caption = `Slopes take the ${task.input.slopeIs}'s colour: the heavy line is where colours meet`
-  return [{ kind: "drawing", drawing: colourLine(wall, task.input), caption, maxHeight: 90 }]
+  return [{ kind: "drawing", drawing: colourLine(wall, task.input), caption, maxHeight: 60 }]
 }
 
 const stateWords = {
@@ -125,82 +124,6 @@ const stateWords = {
   "old-paint": "old paint",
   "old-gloss": "old gloss",
   stained: "stained",
-}
-
-function coatTable(task: Task<DecoratingInputs>, lines: CoatLine[]): Block {
-  const keys = coatOrder.filter((key) => lines.some((line) => line.coat.key === key))
-  return {
-    kind: "table",
-    caption: "Coats, in order",
-    columns: [
-      { label: "Coat and surface", width: 4 },
-      { label: "m²", as: "figure", width: 1.2 },
-      { label: "Litres of paint", as: "figure", width: 1.3 },
-      { label: "Water l", as: "figure", width: 1.1 },
-      { label: "Done", as: "tick", width: 0.8 },
-      { label: "Date, hour", as: "write", width: 2 },
-      { label: "Next coat from", as: "write", width: 2 },
-    ],
-    rows: keys.flatMap((key) =>
-      coatRows(
-        task,
-        lines.filter((line) => line.coat.key === key),
-      ),
-    ),
-    note: "Litres are net: what goes on the wall; the line of a coat is its sum. What to carry up stands below.",
-  }
-}
-
-function coatRows(task: Task<DecoratingInputs>, lines: CoatLine[]): Row[] {
-  const { coat } = lines[0]!
-  const gate = gateWords(task, lines)
-  const sum = (pick: (line: CoatLine) => number) => lines.reduce((total, line) => total + pick(line), 0)
-  const products = [...new Set(lines.map((line) => line.product?.name ?? "product to be chosen"))].join(", ")
-  return [
-    {
-      as: "group",
-      cells: [
-        `${coat.name}: ${products}. ${gate}`,
-        fixed(
-          sum((line) => line.area),
-          2,
-        ),
-        fixed(
-          sum((line) => line.paint),
-          2,
-        ),
-        coat.mist
-          ? fixed(
-              sum((line) => line.water),
-              2,
-            )
-          : "",
-        "",
-        "",
-        "",
-      ],
-    },
-    ...lines.map(
-      (line): Row => ({
-        cells: [
-          line.length > 0 ? `${line.surface}, ${fixed(line.length, 1)} m` : line.surface,
-          fixed(line.area, 2),
-          fixed(line.paint, 2),
-          line.water > 0 ? fixed(line.water, 2) : "",
-          "",
-          "",
-          "",
-        ],
-      }),
-    ),
-  ]
-}
-
-function gateWords(task: Task<DecoratingInputs>, lines: CoatLine[]): string {
-  const gates = [...new Set(lines.map((line) => line.process))].map((process) => gateOf(task, process))
-  const hours = Math.max(...gates.map((gate) => gate?.hours ?? Number.POSITIVE_INFINITY))
-  if (!Number.isFinite(hours)) return `Do not: the planned air is outside what this paint may be used in.`
-  return `Then wait ${hours} hours at the planned air. Ready when: ${gates[0]?.until ?? "dry"}.`
 }
 
 function woodTable({ wood }: RoomPaint): Block {

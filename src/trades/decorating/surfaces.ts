@@ -5,10 +5,14 @@ import type { CeilingPart, Room } from "../../survey/room.ts"
 import type { RoomFacts } from "../trade.ts"
 import type { DecoratingInputs, SurfaceState } from "./inputs.ts"
 
+/** What of a room is painted: plaster of four kinds, and wood as leaves, linings and trim by length. */
+export type PaintedPart = "ceiling" | "slope" | "wall" | "reveal" | "leaf" | "lining" | "trim"
+
 /** A plastered surface to be painted. */
 export interface Surface {
   /** Name for the reader: `Wall 3`, `Slope over wall 2`. */
   name: string
+  part: PaintedPart
   /** Painted as wall or as ceiling. */
   as: "wall" | "ceiling"
   state: SurfaceState
@@ -36,7 +40,7 @@ export function surfacesOf({ room, input, facts, rules }: SurfacesTask): Surface
   const least = rules.value("decor-void-deducted")
   const walls = wallSurfaces(room, input, least)
   return [
-    ...levelCeiling(room, input),
+    ...levelCeiling(room, input, rules.value("decor-sliver")),
     ...slopeSurfaces(room, input, least),
     ...walls,
     ...reveals(room, input),
@@ -44,12 +48,13 @@ export function surfacesOf({ room, input, facts, rules }: SurfacesTask): Surface
   ]
 }
 
-function levelCeiling(room: Room, input: DecoratingInputs): Surface[] {
+function levelCeiling(room: Room, input: DecoratingInputs, sliver: SquareMetres): Surface[] {
   const { flatArea } = room.ceiling
-  if (flatArea <= 0) return []
+  if (flatArea <= sliver) return []
   return [
     {
       name: "Level ceiling",
+      part: "ceiling",
       as: "ceiling",
       state: input.ceiling,
       colour: input.ceilingColour,
@@ -72,7 +77,13 @@ function slopeSurfaces(room: Room, input: DecoratingInputs, least: SquareMetres)
       const gross = parts.reduce((sum, part) => sum + part.area, 0)
       const windows = room.windows.filter((window) => window.kind === "roof-window" && window.wall === wall)
       const off = deducted(windows, least)
-      const common = { state: input.slopes ?? input.ceiling, gross, off, area: Math.max(0, gross - off) }
+      const common = {
+        part: "slope" as const,
+        state: input.slopes ?? input.ceiling,
+        gross,
+        off,
+        area: Math.max(0, gross - off),
+      }
       const name = `Slope over wall ${wall}`
       if (input.slopeIs === "ceiling") return { name, as: "ceiling", colour: input.ceilingColour, ...common }
       return { name, as: "wall", colour: input.wallColour, ...common }
@@ -87,6 +98,7 @@ function wallSurfaces(room: Room, input: DecoratingInputs, least: SquareMetres):
       const accent = input.accents.find((each) => each.wall === wall.number)
       return {
         name: `Wall ${wall.number}`,
+        part: "wall",
         as: "wall",
         state: input.walls,
         colour: accent?.colour ?? input.wallColour,
@@ -98,18 +110,16 @@ function wallSurfaces(room: Room, input: DecoratingInputs, least: SquareMetres):
     })
 }
 
-/** Heads and sides of windows; all four faces of roof windows and hatches' frames have none. */
+/** Reveals as surveyed, with the wall's colour. */
 function reveals(room: Room, input: DecoratingInputs): Surface[] {
-  const area = room.windows
-    .filter((window) => window.reveal > 0 && window.kind !== "hatch" && !input.leave.includes(window.wall))
-    .reduce((sum, window) => {
-      const round = 2 * window.height + (window.kind === "roof-window" ? 2 : 1) * window.width
-      return sum + squareMetres(round * window.reveal)
-    }, 0)
+  const area = room.reveals
+    .filter((reveal) => !input.leave.includes(reveal.wall))
+    .reduce((sum, reveal) => sum + reveal.area, 0)
   if (area === 0) return []
   return [
     {
       name: "Window reveals",
+      part: "reveal",
       as: "wall",
       state: input.walls,
       colour: input.wallColour,
@@ -128,6 +138,7 @@ function tiled(walls: Surface[], input: DecoratingInputs, facts: RoomFacts): Sur
   return [
     {
       name: "Less: tiled wall",
+      part: "wall",
       as: "wall",
       state: input.walls,
       colour: input.wallColour,

@@ -8,6 +8,7 @@ import type { DecoratingInputs } from "./inputs.ts"
 /** Wood to be painted: so much length of a girth, or a leaf's face. */
 export interface WoodItem {
   what: string
+  part: "leaf" | "lining" | "trim"
   /** Painted, or given a clear finish. */
   finish: "paint" | "clear"
   /** Metres, unrounded; 0 for a leaf's face, which is counted. */
@@ -45,7 +46,15 @@ export function woodworkOf({ room, input, facts, rules }: WoodTask): WoodItem[] 
 /** Length and girth as an item of the bill: over the girth limit by area, else by length. Length and girth in mm. */
 export function item(what: string, length: Mm, girth: Mm, rules: Rules): WoodItem {
   const billed = girth > rules.value("decor-girth-by-length") ? "m2" : "m"
-  return { what, finish: "paint", length: metres(length), girth, area: squareMetres(length * girth), billed }
+  return {
+    what,
+    part: "trim",
+    finish: "paint",
+    length: metres(length),
+    girth,
+    area: squareMetres(length * girth),
+    billed,
+  }
 }
 
 function hasLeaf(door: DoorInWall): boolean {
@@ -66,6 +75,7 @@ function leafItems(door: DoorInWall, room: Room, input: DecoratingInputs, rules:
   const finish = input.woodwork.doors
   const face: WoodItem = {
     what: `Leaf ${door.door.id}, face`,
+    part: "leaf",
     finish,
     length: 0,
     girth: door.width,
@@ -79,12 +89,13 @@ function leafItems(door: DoorInWall, room: Room, input: DecoratingInputs, rules:
     rules.value("decor-leaf-thickness"),
     rules,
   )
-  return [face, { ...edges, finish }]
+  return [face, { ...edges, part: "leaf", finish }]
 }
 
 function liningItem(door: DoorInWall, room: Room, rules: Rules): WoodItem[] {
   if (!isLined(door) || !isPaintedFrom(door, room)) return []
-  return [item(`Lining ${door.door.id}`, 2 * door.height + door.width, door.door.wall, rules)]
+  const lining = item(`Lining ${door.door.id}`, 2 * door.height + door.width, door.door.wall, rules)
+  return [{ ...lining, part: "lining" }]
 }
 
 function architraveItem(door: DoorInWall, facts: RoomFacts, rules: Rules): WoodItem {

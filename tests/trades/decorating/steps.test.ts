@@ -82,7 +82,7 @@ describe("steps of decorating", () => {
 
   it("solvent paint says how long before bedtime", () => {
     const undercoat = decoratingWork(attic()).steps.find((step) => step.key.endsWith("/undercoat"))!
-    expect(undercoat.detail).toMatch(/hours of bedtime/)
+    expect(undercoat.detail).toMatch(/8 hours before bedtime/)
   })
 })
 
