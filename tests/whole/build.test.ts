@@ -114,6 +114,7 @@ describe("the output tree", () => {
       "client.pdf",
       "job.pdf",
       "room-g1.pdf",
+      "survey-forms.pdf",
       "trade-decorating.pdf",
       "trade-electrics.pdf",
       "trade-floors.pdf",

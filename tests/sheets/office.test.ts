@@ -1,0 +1,65 @@
+import { describe, expect, it } from "vitest"
+import { officeSheets } from "../../src/sheets/office.ts"
+import { smallMoney, smallResult } from "../fixtures/small-job.ts"
+import { cellsOf, rowsOf } from "./sheets.ts"
+
+const pence = (text = "") => Number(text.replace(/[,.]/g, ""))
+
+describe("the office's sheets", () => {
+  it("are for the office alone", async () => {
+    const sheets = officeSheets(await smallResult(() => ({ money: smallMoney })), ["saw-kerf"])
+    expect(sheets.map((sheet) => sheet.kind)).toEqual(["orders", "price", "workings", "rulebook"])
+    expect(sheets.every((sheet) => !sheet.hosted && sheet.audience.join() === "office")).toBe(true)
+  })
+
+  it("total each supplier's order to the penny", async () => {
+    const [orders] = officeSheets(await smallResult(), [])
+    const rows = rowsOf(orders)
+    let sum = 0
+    for (const { as, cells } of rows) {
+      if (as !== "total") sum += pence(cells[4])
+      else {
+        expect(pence(cells[4])).toBe(sum)
+        sum = 0
+      }
+    }
+    expect(rows.filter((row) => row.as === "total")).toHaveLength(2)
+  })
+
+  it("show a price whose lines add up", async () => {
+    const sheets = officeSheets(await smallResult(() => ({ money: smallMoney })), [])
+    const lines = cellsOf(sheets.find((sheet) => sheet.kind === "price"))
+    const amount = (start: string) => pence(lines.find(([what]) => what?.startsWith(start))?.[1])
+    const parts = ["Materials", "Overhead", "Contingency", "Provisional"].map(amount)
+    expect(amount("Labour, joiners: 15.0 h at £31.17")).toBe(46755)
+    expect(amount("Before tax")).toBe(46755 + parts.reduce((sum, each) => sum + each, 0))
+    expect(amount("With tax")).toBe(amount("Before tax") + amount("VAT at 20 %: ordinary work"))
+  })
+
+  it("print an overridden entry with the rulebook's own value and the reason", async () => {
+    const override = { id: "saw-kerf", value: 4, reason: "wider blade" }
+    const result = await smallResult((job) => ({ job: { ...job.job, overrides: [override] } }))
+    const book = officeSheets(result, ["saw-offcut-keep", "saw-kerf"]).find(
+      (sheet) => sheet.kind === "rulebook",
+    )
+    expect(cellsOf(book).map(([id, , value]) => [id, value])).toEqual([
+      ["saw-kerf", "4 mm"],
+      ["saw-offcut-keep", "600 mm"],
+    ])
+    expect(cellsOf(book)[0]?.[3]).toBe(
+      "common practice. Overridden for this job (the rulebook has 3 mm): wider blade.",
+    )
+  })
+
+  it("tell how far each room's survey can be trusted", async () => {
+    const result = await smallResult()
+    const workings = officeSheets(result, []).find((sheet) => sheet.kind === "workings")
+    const shapes = cellsOf(workings).map((cells) => [cells[0], cells[6]])
+    expect(shapes).toEqual(
+      result.house.rooms.map((room) => [
+        room.id,
+        room.trust.fixed ? "fixed" : "not fixed: one more diagonal",
+      ]),
+    )
+  })
+})
