@@ -107,12 +107,38 @@ function endTexts(run: LaidRun): string[] {
 }
 
 function notchTexts(layout: FloorLayout, run: LaidRun): string[] {
-  const rip = Math.max(run.widths.left, run.widths.right)
-  return run.pieces.flatMap((piece) => {
-    if (piece.notches.length === 0) return []
-    const wider = piece.across > rip + squareWithin ? ` ripped ${widthText(layout, piece.across)}` : ""
-    return [`${piece.role}${wider}: ${piece.notches.map((notch) => notchText(notch, piece)).join(", ")}`]
+  return run.pieces.flatMap((piece, index) => {
+    const usual = widthBetween(run, piece)
+    const isOther = (["left", "right"] as const).some(
+      (end) => Math.abs(piece.rip[end] - usual[end]) > squareWithin,
+    )
+    const rip = isOther ? [`rip it ${ripText(layout, piece.rip)}, whole length`] : []
+    const cuts = piece.notches.map((notch) => notchText(notch, piece))
+    if (rip.length + cuts.length === 0) return []
+    return [`${nameOf(run, index)}: ${[...rip, ...cuts].join("; then ")}`]
   })
+}
+
+/** Which piece of a run, in words: start, whole 1, finish. */
+function nameOf(run: LaidRun, index: number): string {
+  const { role } = run.pieces[index]!
+  if (role === "single") return "it"
+  const wholes = run.pieces.filter((piece) => piece.role === "whole").length
+  return role === "whole" && wholes > 1 ? `whole ${index}` : role
+}
+
+/** The run's own rip carried to the ends of one piece. */
+function widthBetween(run: LaidRun, piece: LaidPiece): { left: Mm; right: Mm } {
+  const at = (x: Mm) =>
+    run.widths.left + ((run.widths.right - run.widths.left) * (x - run.left)) / (run.right - run.left)
+  return { left: at(piece.left), right: at(piece.right) }
+}
+
+function ripText(layout: FloorLayout, { left, right }: { left: Mm; right: Mm }): string {
+  const [first, last] = [widthText(layout, left), widthText(layout, right)]
+  return first === last
+    ? `${first}${first === "full" ? " width" : " wide"}`
+    : `${first} left to ${last} right`
 }
 
 function notchText(notch: Notch, piece: LaidPiece): string {

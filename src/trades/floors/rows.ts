@@ -8,7 +8,8 @@ import { lengthOf, type Offcut, type Stretch } from "./layout/boards.ts"
 import { type CutPiece, type EndLimits, type EndPlan, fillRuns, type Run } from "./layout/ends.ts"
 import { type Frame, frameOf, regionFromFrame, regionToFrame } from "./layout/frame.ts"
 import { type GridChoice, gridChoices } from "./layout/grid.ts"
-import { endLean, type Notch, notchesOf, partBetween, ripWidths } from "./layout/pieces.ts"
+import { endLean, type Notch, notchesOf, partBetween } from "./layout/pieces.ts"
+import { type Rip, ripOf, ripOfPiece, ripWidth } from "./layout/rips.ts"
 
 /** A floor to be laid in rows. */
 export interface RowTask {
@@ -31,8 +32,8 @@ export interface LaidPiece extends Stretch {
   /** Ends in the frame, mm from the left end of the first row's wall; length at its longer edge. */
   left: Mm
   right: Mm
-  /** Greatest width across the rows: what it is ripped to before notching. */
-  across: Mm
+  /** Width it is ripped to at its left and right end, over its whole length, before notching. */
+  rip: { left: Mm; right: Mm }
   notches: Notch[]
   /** True shape on the plan. */
   shape: Region[]
@@ -217,14 +218,17 @@ function layoutOf(task: RowTask, frame: Frame, runs: readonly RunShape[], plan: 
 }
 
 function laidRun(frame: Frame, run: RunShape, pieces: readonly CutPiece[]): LaidRun {
+  const ripped = ripOf(run.shape, run)
+  const width = (rip: Rip, x: Mm) => Math.min(run.top - run.bottom, ripWidth(rip, x))
   return {
     name: run.name,
     left: run.left,
     right: run.right,
     leans: { left: endLean(run.shape, "left"), right: endLean(run.shape, "right") },
-    widths: ripWidths([run.shape], run.top - run.bottom),
+    widths: { left: width(ripped, run.left), right: width(ripped, run.right) },
     pieces: pieces.map((piece): LaidPiece => {
       const parts = partBetween(run.shape, piece.left, piece.right)
+      const rip = ripOfPiece(ripped, parts, run)
       return {
         board: piece.board,
         from: piece.from,
@@ -233,18 +237,13 @@ function laidRun(frame: Frame, run: RunShape, pieces: readonly CutPiece[]): Laid
         source: piece.source,
         left: piece.left,
         right: piece.right,
-        across: acrossOf(parts),
-        notches: notchesOf(parts),
+        rip: { left: width(rip, piece.left), right: width(rip, piece.right) },
+        notches: notchesOf(parts, rip),
         shape: parts.map((part) => regionFromFrame(frame, part)),
         area: parts.reduce((sum, part) => sum + regionArea(part), 0),
       }
     }),
   }
-}
-
-function acrossOf(parts: readonly Region[]): Mm {
-  const box = boundsOf(parts.flatMap((part) => part.outline))
-  return box.top - box.bottom
 }
 
 function jointsOf(row: LaidRow): Mm[] {

@@ -5,8 +5,9 @@ import { distanceToSegment, type Point } from "../../../kernels/polygon/point.ts
 import { edgesOf, type Region, regionOf } from "../../../kernels/polygon/region.ts"
 import { sectionAt } from "../../../kernels/polygon/strips.ts"
 import type { Mm } from "../../../kernels/units.ts"
+import { heightAt, lengthwise, type Rip } from "./rips.ts"
 
-/** What is cut out of one piece besides its ends and its rip, mm: from its left end, and from the ripped piece's near edge. */
+/** What is cut out of one piece besides its ends and its rip, mm: from its left end, and from its ripped edges. */
 export interface Notch {
   from: Mm
   to: Mm
@@ -18,17 +19,12 @@ export interface Notch {
 
 /** What is cut out is told from this size up; less is fitting, mm. */
 const leastNotch: Mm = 2
-/** Widths are read this far inside a piece's ends, mm. */
+/** A cut-out reaches an edge if it comes this near, mm. */
 const inside: Mm = 1
-/** Rip widths are read over this much of each end, at so many places. */
-const readWithin: Mm = 400
-const readings = 10
 /** Depths of a cut-out are read this far inside its ends, mm. */
 const hair: Mm = 0.01
 /** Corners that stand out of a straight line by less are none, mm. */
 const straightWithin: Mm = 0.5
-/** An end leans if it rises at least this much for each mm along; flatter is a notch. */
-const steepEnd = 0.7
 
 /** What of a run lies between two crosswise lines: the true shape of a piece, in one or more parts. */
 export function partBetween(run: Region, left: Mm, right: Mm): Region[] {
@@ -38,38 +34,6 @@ export function partBetween(run: Region, left: Mm, right: Mm): Region[] {
     return [regionOf(boxOf(Math.max(left, box.left), Math.min(right, box.right), box.bottom, box.top))]
   }
   return intersection([run], [regionOf(boxOf(left, right, box.bottom - 1, box.top + 1))])
-}
-
-/** How wide a figure is across the rows at a place along them, mm: parts of it added up. */
-export function widthAt(parts: readonly Region[], x: Mm): Mm {
-  return parts.flatMap((part) => sectionAt(turned(part), x)).reduce((sum, { from, to }) => sum + to - from, 0)
-}
-
-/**
- * Widths that a run is ripped to at its left and right end, mm. Read a little way in, where notches and leaning ends leave the full
- * rip, and carried on in a straight line to the ends.
- */
-export function ripWidths(parts: readonly Region[], boardWidth: Mm): { left: Mm; right: Mm } {
-  const box = boundsOf(parts.flatMap((part) => part.outline))
-  const length = box.right - box.left
-  const reach = Math.min(readWithin, length / 2)
-  const widest = (from: Mm, way: 1 | -1) => {
-    let best = { x: from, width: 0 }
-    for (let step = 0; step <= readings; step++) {
-      const x = from + way * (inside + ((reach - inside) * step) / readings)
-      const width = widthAt(parts, x)
-      if (width > best.width + inside / readings) best = { x, width }
-    }
-    return best
-  }
-  const left = widest(box.left, 1)
-  const right = widest(box.right, -1)
-  const slope = right.x - left.x > reach ? (right.width - left.width) / (right.x - left.x) : 0
-  const within = (width: Mm) => Math.max(0, Math.min(boardWidth, width))
-  return {
-    left: within(left.width - slope * (left.x - box.left)),
-    right: within(right.width + slope * (box.right - right.x)),
-  }
 }
 
 /**
@@ -84,47 +48,79 @@ export function endLean(run: Region, end: "left" | "right"): Mm {
   for (const { from, to } of edgesOf(ring)) {
     if (!isOuter(from) || !isOuter(to)) continue
     const rise = to.y - from.y
-    if (Math.abs(rise) < steepEnd * Math.abs(to.x - from.x)) continue
+    if (Math.abs(rise) < lengthwise * Math.abs(to.x - from.x)) continue
     if (rise > 0 === (end === "right")) lean += (to.x - from.x) * Math.sign(rise)
   }
   return lean
 }
 
 /**
- * What is cut out of a piece, apart from its rip along an edge and its leaning ends: where its outline turns inward, and holes.
- * A stepped cut-out is told step by step, left to right.
+ * What is cut out of a piece, apart from its rip and its leaning ends. A stepped cut-out is told step by step, left to right.
+ * @param rip the straight edges the piece is ripped to; depths are measured from them
  */
-export function notchesOf(parts: readonly Region[]): Notch[] {
-  if (parts.length === 1 && parts.every((part) => part.outline.length < 5 && part.holes.length === 0))
-    return []
-  const round = regionOf(hull(parts.flatMap((part) => part.outline)))
-  return difference([round], parts).flatMap((pocket) => {
+export function notchesOf(parts: readonly Region[], rip: Rip): Notch[] {
+  const { left, right } = boundsOf(parts.flatMap((part) => part.outline))
+  const ripped = regionOf([
+    { x: left, y: heightAt(rip.near, left) },
+    { x: right, y: heightAt(rip.near, right) },
+    { x: right, y: heightAt(rip.far, right) },
+    { x: left, y: heightAt(rip.far, left) },
+  ])
+  const whole = regionArea(ripped)
+  if (whole - parts.reduce((sum, part) => sum + regionArea(part), 0) < leastNotch) return []
+  return difference([ripped], parts).flatMap((pocket) => {
     const out = boundsOf(pocket.outline)
     if (out.right - out.left < leastNotch || out.top - out.bottom < leastNotch) return []
-    return merged(stepsOf(pocket, parts))
+    return merged(stepsOf(pocket, parts, rip)).filter((step) => !isLean(step, right - left))
   })
 }
 
+/** True for what a leaning end leaves out: told with the ends, not with the notches. */
+function isLean({ from, to, depth }: Notch, length: Mm): boolean {
+  const atEnd = from < hair || to > length - hair
+  return atEnd && Math.abs(depth.left - depth.right) >= lengthwise * (to - from)
+}
+
 /** A pocket between the lines on which its corners stand. */
-function stepsOf(pocket: Region, parts: readonly Region[]): Notch[] {
-  const { left, bottom, top } = boundsOf(parts.flatMap((part) => part.outline))
-  const lines = [...new Set(pocket.outline.map((point) => point.x))].sort((a, b) => a - b)
+function stepsOf(pocket: Region, parts: readonly Region[], rip: Rip): Notch[] {
+  const { left } = boundsOf(parts.flatMap((part) => part.outline))
+  const corners = [pocket, ...parts].flatMap((figure) => [figure.outline, ...figure.holes].flat())
+  const reach = boundsOf(pocket.outline)
+  const lines = [...new Set(corners.map((point) => point.x))]
+    .filter((x) => x >= reach.left && x <= reach.right)
+    .sort((a, b) => a - b)
   return lines.slice(1).flatMap((to, index): Notch[] => {
     const from = lines[index]!
     const cut = reachAt([pocket], (from + to) / 2)
     const wood = reachAt(parts, (from + to) / 2)
     if (to - from < leastNotch || !cut || !wood || cut.to - cut.from < inside) return []
     const step = { from: from - left, to: to - left }
-    const ends = [from + hair, to - hair].map((x) => reachAt(parts, x) ?? wood)
-    const [first, last] = [ends[0]!, ends[1]!]
-    if (cut.to <= wood.from + inside) {
-      return [{ ...step, edge: "near", depth: { left: first.from - bottom, right: last.from - bottom } }]
-    }
-    if (cut.from >= wood.to - inside) {
-      return [{ ...step, edge: "far", depth: { left: top - first.to, right: top - last.to } }]
-    }
-    return [{ ...step, edge: "inside", depth: { left: cut.from - bottom, right: cut.to - bottom } }]
+    const [first, last] = [from + hair, to - hair].map((x) => ({
+      cut: reachAt([pocket], x) ?? cut,
+      near: heightAt(rip.near, x),
+      far: heightAt(rip.far, x),
+    })) as [Reading, Reading]
+    if (cut.to <= wood.from + inside)
+      return [
+        { ...step, edge: "near", depth: { left: first.cut.to - first.near, right: last.cut.to - last.near } },
+      ]
+    if (cut.from >= wood.to - inside)
+      return [
+        {
+          ...step,
+          edge: "far",
+          depth: { left: first.far - first.cut.from, right: last.far - last.cut.from },
+        },
+      ]
+    return [{ ...step, edge: "inside", depth: { left: cut.from - first.near, right: cut.to - first.near } }]
   })
+}
+
+/** A cut-out and the ripped edges at one place along a piece. */
+interface Reading {
+  cut: { from: Mm; to: Mm }
+  near: Mm
+  far: Mm
 }
 
 /** Neighbouring steps that go on at one depth as one; steps too shallow to cut left out. */

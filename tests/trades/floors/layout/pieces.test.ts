@@ -1,13 +1,8 @@
 import { describe, expect, it } from "vitest"
+import { regionArea } from "../../../../src/kernels/polygon/measure.ts"
 import type { Region } from "../../../../src/kernels/polygon/region.ts"
-import {
-  endLean,
-  isUprightBox,
-  notchesOf,
-  partBetween,
-  ripWidths,
-  widthAt,
-} from "../../../../src/trades/floors/layout/pieces.ts"
+import { endLean, isUprightBox, notchesOf, partBetween } from "../../../../src/trades/floors/layout/pieces.ts"
+import { ripOf, ripOfPiece } from "../../../../src/trades/floors/layout/rips.ts"
 
 const figure = (...points: [number, number][]): Region => ({
   outline: points.map(([x, y]) => ({ x, y })),
@@ -28,21 +23,15 @@ const notched = figure(
 const leaning = figure([0, 0], [2000, 0], [2012, 189], [0, 189])
 const splayed = figure([0, 0], [2000, 0], [1811, 189], [0, 189])
 
+const level = { bottom: 0, top: 189 }
+const notches = (parts: Region[]) => notchesOf(parts, ripOfPiece(ripOf(parts[0]!, level), parts, level))
+
 describe("pieces of a run", () => {
   it("a part between two crosswise lines keeps its true shape", () => {
     const [part] = partBetween(notched, 500, 1500)
-    expect(widthAt([part!], 700)).toBeCloseTo(130, 6)
-    expect(widthAt([part!], 1200)).toBeCloseTo(189, 6)
+    expect(regionArea(part!)).toBeCloseTo(400 * 130 + 600 * 189, 1)
     expect(isUprightBox(plain)).toBe(true)
     expect(isUprightBox(notched)).toBe(false)
-  })
-
-  it("rip widths at both ends, carried straight to the ends of a taper", () => {
-    expect(ripWidths([plain], 189)).toEqual({ left: 189, right: 189 })
-    const widths = ripWidths([tapered], 189)
-    expect(widths.left).toBeCloseTo(100, 6)
-    expect(widths.right).toBeCloseTo(120, 6)
-    expect(ripWidths([notched], 189)).toEqual({ left: 189, right: 189 })
   })
 
   it("an end out of square, and which edge is longer", () => {
@@ -53,14 +42,10 @@ describe("pieces of a run", () => {
   })
 
   it("a notch by its place and depth; no notch in rips, tapers and leaning ends", () => {
-    for (const shape of [plain, tapered, leaning, splayed]) expect(notchesOf([shape])).toEqual([])
-    expect(notchesOf([notched])).toEqual([
-      { from: 400, to: 900, edge: "far", depth: { left: 59, right: 59 } },
-    ])
+    for (const shape of [plain, tapered, leaning, splayed]) expect(notches([shape])).toEqual([])
+    expect(notches([notched])).toEqual([{ from: 400, to: 900, edge: "far", depth: { left: 59, right: 59 } }])
     const corner = figure([0, 0], [2000, 0], [2000, 100], [1700, 100], [1700, 189], [0, 189])
-    expect(notchesOf([corner])).toEqual([
-      { from: 1700, to: 2000, edge: "far", depth: { left: 89, right: 89 } },
-    ])
+    expect(notches([corner])).toEqual([{ from: 1700, to: 2000, edge: "far", depth: { left: 89, right: 89 } }])
     expect(endLean(corner, "right")).toBe(0)
   })
 
@@ -75,7 +60,7 @@ describe("pieces of a run", () => {
       [2000, 127],
       [0, 127],
     )
-    expect(notchesOf([stepped])).toEqual([
+    expect(notches([stepped])).toEqual([
       { from: 0, to: 40, edge: "near", depth: { left: 60, right: 60 } },
       { from: 40, to: 1500, edge: "near", depth: { left: 20, right: 20 } },
     ])
@@ -83,7 +68,7 @@ describe("pieces of a run", () => {
 
   it("a cut-out along a slanting face runs from one depth to another; a hole lies inside", () => {
     const slanted = figure([0, 0], [2000, 0], [2000, 120], [1600, 100], [1600, 189], [0, 189])
-    const [notch] = notchesOf([slanted])
+    const [notch] = notches([slanted])
     expect(notch).toMatchObject({ from: 1600, to: 2000, edge: "far" })
     expect(notch!.depth.left).toBeCloseTo(89, 1)
     expect(notch!.depth.right).toBeCloseTo(69, 1)
@@ -93,14 +78,14 @@ describe("pieces of a run", () => {
       { x: 600, y: 130 },
       { x: 500, y: 130 },
     ]
-    expect(notchesOf([{ outline: plain.outline, holes: [hole] }])).toEqual([
+    expect(notches([{ outline: plain.outline, holes: [hole] }])).toEqual([
       { from: 500, to: 600, edge: "inside", depth: { left: 60, right: 130 } },
     ])
   })
 
   it("a corner out of line by a hair is neither notch nor step", () => {
     const idle = figure([0, 0], [2000, 0], [1905.49, 94.5], [1811, 189], [0, 189])
-    expect(notchesOf([idle])).toEqual([])
+    expect(notches([idle])).toEqual([])
     expect(endLean(idle, "right")).toBeCloseTo(-189, 9)
   })
 })
