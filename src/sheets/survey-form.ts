@@ -185,7 +185,7 @@ function checks(rules: Rules): Block {
     rows: usualShapes(rules).map(({ name, corners, checks: lengths }) => ({
       cells: [name, String(corners), lengths.map(({ from, to }) => `${from}–${to}`).join(", ")],
     })),
-    note: "One more than these shows which measurement was misread. Where a length cannot be held straight, measure the turns with a bevel and write degrees.",
+    note: "These fix the shape so that no distance between corners stays open by more than 40 mm. One more than these shows which measurement was misread. Where a length cannot be held straight, measure the turns with a bevel and write degrees.",
   }
 }
 

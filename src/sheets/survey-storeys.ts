@@ -1,4 +1,5 @@
 import type { Block, SheetModel } from "../kernels/paper.ts"
+import { fixed } from "../kernels/units.ts"
 import { storeyDrawing } from "../survey/drawings/storey-drawing.ts"
 import { type StoreyPlan, storeyFindings, storeyPlans } from "../survey/storey-plan.ts"
 import type { JobResult } from "./job-result.ts"
@@ -31,9 +32,27 @@ function storeyBlocks(plan: StoreyPlan, result: JobResult): Block[] {
       kind: "drawing",
       drawing: storeyDrawing(plan),
       caption: "A line across a doorway: two floors meet there; none: the floor runs through.",
-      maxHeight: 150,
+      maxHeight: 140,
     },
   ]
+  blocks.push({
+    kind: "table",
+    caption: "Rooms",
+    columns: [
+      { label: "Room", as: "mark", width: 10 },
+      { label: "Name", width: 40 },
+      { label: "Floor m²", as: "figure", width: 16 },
+      { label: "Doorways", width: 40 },
+    ],
+    rows: [...plan.rooms.map(({ room }) => room), ...unplaced].map((room) => ({
+      cells: [
+        room.id,
+        room.name,
+        fixed(room.floorArea, 2),
+        room.doors.map(({ door }) => door.id).join(", ") || "–",
+      ],
+    })),
+  })
   if (unplaced.length > 0) {
     blocks.push({
       kind: "list",

@@ -1,6 +1,7 @@
 import { dateText } from "../kernels/calendar/date-text.ts"
 import type { Block, Row, SheetModel } from "../kernels/paper.ts"
 import { fixed, type Mm, mmText, squareMetres } from "../kernels/units.ts"
+import { roomPlan } from "../survey/drawings/room-plan.ts"
 import { type UnfoldedRow, unfoldedWalls } from "../survey/drawings/unfolded.ts"
 import type { Room, ShapeTrust } from "../survey/room.ts"
 import { floorAboveDatum } from "../survey/room-from.ts"
@@ -33,6 +34,13 @@ export function surveySheet(result: JobResult, room: Room): SheetModel {
     datum: datumText(room),
     blocks: [
       sizes(room, buildUp),
+      {
+        kind: "drawing",
+        drawing: roomPlan(room, { floorBuildUp: buildUp, rules: result.rules, joists: true }),
+        caption:
+          "Dotted: where slopes begin. Dashed: 1.5 m over the finished floor. Hatched: nothing may be fixed.",
+        maxHeight: 118,
+      },
       ...rows.map(elevations),
       ...openings(room),
       ...slopes(room),

@@ -102,9 +102,7 @@ function closureFinding(solution: OutlineSolution, file: RoomFile, name: string)
     code: "outline-not-closed",
     severity: "error",
     at: first ? placeOf(first, name) : { file: name, path: ["outline"] },
-    message: solution.closes
-      ? disagreement(solution, file)
-      : `The outline does not close: walked as written it ends ${mmText(solution.misclosure.gap)} mm from where it began.`,
+    message: disagreement(solution, file) ?? gapText(solution),
     expected: words.length > 0 ? `most likely ${words.join("; or as likely ")}` : undefined,
     mend:
       words.length > 1
@@ -115,13 +113,19 @@ function closureFinding(solution: OutlineSolution, file: RoomFile, name: string)
   }
 }
 
-/** The measurement that is furthest beyond its tolerance in an outline that closes. */
-function disagreement(solution: OutlineSolution, file: RoomFile): string {
-  const outside = solution.residuals.filter((each) => !each.within)
-  const worst = outside.find((each) => each.kind === "check") ?? outside[0]
-  if (!worst) return "The outline crosses itself: a turn stands left for right, or a length is far out."
-  const unit = worst.kind === "turn" ? "°" : " mm"
-  return `The measurements do not agree: ${nameOf(worst, file)} reads ${mmText(worst.read)}${unit}, the others make it ${mmText(worst.found)}${unit}.`
+/** The check that disagrees with an outline that closes, if one does. */
+function disagreement({ closes, residuals }: OutlineSolution, file: RoomFile): string | null {
+  const worst = residuals
+    .filter((each) => each.kind === "check" && !each.within)
+    .sort((a, b) => Math.abs(b.residual) - Math.abs(a.residual))[0]
+  if (!closes || !worst) return null
+  return `The measurements do not agree: ${nameOf(worst, file)} reads ${mmText(worst.read)} mm, the others make it ${mmText(worst.found)} mm.`
+}
+
+function gapText({ misclosure }: OutlineSolution): string {
+  if (misclosure.gap < 1)
+    return "The outline crosses itself: a turn stands left for right, or a length is far out."
+  return `The outline does not close: walked as written it ends ${mmText(misclosure.gap)} mm from where it began.`
 }
 
 function placeOf({ kind, index }: Suspect, file: string): At {

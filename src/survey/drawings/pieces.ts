@@ -1,6 +1,8 @@
-import type { Shape, Stroke } from "../../kernels/drawing/shapes.ts"
-import type { Point } from "../../kernels/polygon/point.ts"
-import { regionOf } from "../../kernels/polygon/region.ts"
+import type { PolygonShape, Shape, Stroke } from "../../kernels/drawing/shapes.ts"
+import { contains } from "../../kernels/polygon/inside.ts"
+import { boundsOf } from "../../kernels/polygon/measure.ts"
+import { distanceToSegment, type Point } from "../../kernels/polygon/point.ts"
+import { edgesOf, regionOf } from "../../kernels/polygon/region.ts"
 import type { Mm } from "../../kernels/units.ts"
 import { inwardNormal, offWall } from "../plan-geometry.ts"
 import type { DoorInWall, Room, Wall } from "../room.ts"
@@ -37,7 +39,7 @@ export function gapInWall(wall: Wall, opening: { fromLeft: Mm; width: Mm }): Sha
 }
 
 /** A window on the plan: a box across the line of the wall. */
-export function windowOnPlan(wall: Wall, { fromLeft, width }: { fromLeft: Mm; width: Mm }): Shape {
+export function windowOnPlan(wall: Wall, { fromLeft, width }: { fromLeft: Mm; width: Mm }): PolygonShape {
   return {
     kind: "polygon",
     points: across(wall, fromLeft, fromLeft + width),
@@ -81,6 +83,43 @@ function swing(hinge: Point, latch: Point, open: Point): Shape {
     to: anticlockwise ? turned : closed,
     stroke: { width: 0.18 },
   }
+}
+
+/** Points tried across a figure, each way, for the roomiest one. */
+const tries = 13
+
+/** A point well inside a figure, for its name: of a grid of points the one furthest from its edges. */
+export function roomiest(outline: readonly Point[]): Point {
+  const box = boundsOf(outline)
+  const region = regionOf(outline)
+  let best = { at: middle(outline), clear: 0 }
+  for (let column = 1; column < tries; column++) {
+    for (let row = 1; row < tries; row++) {
+      const at = {
+        x: box.left + ((box.right - box.left) * column) / tries,
+        y: box.bottom + ((box.top - box.bottom) * row) / tries,
+      }
+      if (!contains(region, at)) continue
+      const clear = Math.min(...edgesOf(outline).map(({ from, to }) => distanceToSegment(at, from, to)))
+      if (clear > best.clear + 1) best = { at, clear }
+    }
+  }
+  return best.at
+}
+
+/** The middle of the longest stretch of a wall beside its doors, and beside all its openings if told, from its left end, mm. */
+export function freeLength(wall: Wall, besides: "doors" | "all" = "doors"): Mm {
+  const openings = besides === "all" ? [...wall.doors, ...wall.windows] : wall.doors
+  const taken = openings
+    .map(({ fromLeft, width }) => ({ from: fromLeft, to: fromLeft + width }))
+    .sort((a, b) => a.from - b.from)
+  let best = { from: 0, to: 0 }
+  let at = 0
+  for (const { from, to } of [...taken, { from: wall.length, to: wall.length }]) {
+    if (from - at > best.to - best.from) best = { from: at, to: from }
+    at = Math.max(at, to)
+  }
+  return (best.from + best.to) / 2
 }
 
 /** The mean of some points. */

@@ -7,17 +7,31 @@ import type { Rules } from "../../rulebook/rules.ts"
 import { roofWindowPlan } from "../ceiling.ts"
 import { offWall, rectangleOff, unitAlong } from "../plan-geometry.ts"
 import type { Room, Wall } from "../room.ts"
-import { gapInWall, label, leafOnPlan, middle, noFixZone, stroke, windowOnPlan } from "./pieces.ts"
+import {
+  freeLength,
+  gapInWall,
+  label,
+  leafOnPlan,
+  middle,
+  noFixZone,
+  stroke,
+  windowOnPlan,
+} from "./pieces.ts"
 
 /** What the plan needs beside the room. */
 export interface PlanOptions {
   /** Thickness of the floor to come over the deck, for the headroom line, mm. */
   floorBuildUp: Mm
   rules: Rules
+  /** Draws the first joists too; on a small plan they are left out. */
+  joists?: boolean
 }
 
 /** Distance of dimension lines outside the wall on paper, mm. */
-const dimensionOffset = 9
+const dimensionOffset = 7
+const shortOffset = 3
+/** Shorter walls carry their dimension close by, in small figures, mm. */
+const shortWall: Mm = 700
 /** Distance of wall numbers and door names inside the wall, mm of the room. */
 const numberInside: Mm = 230
 /** The headroom line that is drawn, mm over the finished floor. */
@@ -27,10 +41,10 @@ const headroomDrawn: Mm = 1500
  * The plan of a room as surveyed: walls with numbers and lengths, openings with their swing, holes and cupboards, slopes and
  * beams overhead, the line of 1.5 m headroom over the finished floor, no-fix zones, first joist. Millimetres of the room.
  */
-export function roomPlan(room: Room, { floorBuildUp, rules }: PlanOptions): Drawing {
+export function roomPlan(room: Room, { floorBuildUp, rules, joists: showsJoists }: PlanOptions): Drawing {
   const headroom = headroomLine(room, floorBuildUp)
   const zones = room.hidden.flatMap((hidden) => zoneOnPlan(hidden, room, rules))
-  const joists = joistLine(room)
+  const joists = showsJoists ? joistLine(room) : []
   const shapes: Shape[] = [
     { kind: "polygon", points: room.outline, fill: "white", stroke: stroke(0.7) },
     ...overheadLines(room),
@@ -52,21 +66,15 @@ export function roomPlan(room: Room, { floorBuildUp, rules }: PlanOptions): Draw
 function wallText(wall: Wall): Shape[] {
   const at = offWall(wall, freeLength(wall), numberInside)
   return [
-    { kind: "dimension", from: wall.start, to: wall.end, offset: dimensionOffset, text: mmText(wall.length) },
+    {
+      kind: "dimension",
+      from: wall.start,
+      to: wall.end,
+      text: mmText(wall.length),
+      ...(wall.length < shortWall ? { offset: shortOffset, height: 2.5 } : { offset: dimensionOffset }),
+    },
     { kind: "text", at, text: String(wall.number), height: 3.5, bold: true, masked: true, leader: true },
   ]
-}
-
-/** How far along a wall its number stands clear of doors: the middle of the longest stretch beside them. */
-function freeLength(wall: Wall): Mm {
-  const stops = wall.doors.flatMap((door) => [door.fromLeft, door.fromLeft + door.width])
-  const ends = [0, ...stops.sort((a, b) => a - b), wall.length]
-  let best = { from: 0, to: 0 }
-  for (let index = 0; index + 1 < ends.length; index += 2) {
-    const [from, to] = [ends[index]!, ends[index + 1]!]
-    if (to - from > best.to - best.from) best = { from, to }
-  }
-  return (best.from + best.to) / 2
 }
 
 /** Dotted: where slopes, dormers and bulkheads begin; roof windows as boxes. */
@@ -116,13 +124,13 @@ function joistLine(room: Room): Shape[] {
   const { joists } = room
   const wall = joists && room.walls.find((each) => each.number === joists.wall)
   if (!joists || !wall) return []
-  const centres = joists.centres === undefined ? "centres not known" : `at ${mmText(joists.centres)}`
+  const centres = joists.centres === undefined ? "" : `, then at ${mmText(joists.centres)}`
   const first = joists.firstFrom
   const off = (first ?? 0) + (joists.centres ?? numberInside)
   const text =
     first === undefined
-      ? `joists along wall ${wall.number}, ${centres}`
-      : `first joist ${mmText(first)} from wall ${wall.number}, then ${centres}`
+      ? `joists along wall ${wall.number}`
+      : `joist ${mmText(first)} from wall ${wall.number}${centres}`
   const lines = first === undefined ? [off] : [first, off]
   const reach = Math.hypot(wall.end.x - wall.start.x, wall.end.y - wall.start.y)
   return [

@@ -1,11 +1,11 @@
 import type { Drawing, Shape } from "../../kernels/drawing/shapes.ts"
 import { boundsOf } from "../../kernels/polygon/measure.ts"
 import { between, type Point } from "../../kernels/polygon/point.ts"
-import { fixed, mmText } from "../../kernels/units.ts"
+import { fixed, type Mm, mmText } from "../../kernels/units.ts"
 import { offWall } from "../plan-geometry.ts"
 import type { DoorInWall, Wall } from "../room.ts"
 import { type PlacedRoom, placedPoint, type StoreyPlan } from "../storey-plan.ts"
-import { label, middle, stroke } from "./pieces.ts"
+import { label, middle, roomiest, stroke, windowOnPlan } from "./pieces.ts"
 
 /** Distance of the overall dimensions from the outermost walls, mm on paper. */
 const overallOffset = 8
@@ -50,6 +50,14 @@ export function storeyDrawing({ storey, rooms }: StoreyPlan): Drawing {
   }
 }
 
+/** Rooms narrower than this carry their id alone, mm. */
+const small: Mm = 1500
+
+function isSmall(outline: readonly Point[]): boolean {
+  const { left, right, bottom, top } = boundsOf(outline)
+  return Math.min(right - left, top - bottom) < small
+}
+
 function inside({ room, placing }: PlacedRoom): Shape[] {
   const at = (point: Point) => placedPoint(placing, point)
   const holes = room.holes.flatMap((hole): Shape[] => {
@@ -64,13 +72,8 @@ function inside({ room, placing }: PlacedRoom): Shape[] {
   })
   const windows = room.walls.flatMap((wall) =>
     wall.windows.map((window): Shape => {
-      const to = window.fromLeft + window.width
-      return {
-        kind: "line",
-        from: at(offWall(wall, window.fromLeft, 0)),
-        to: at(offWall(wall, to, 0)),
-        stroke: stroke(0.25),
-      }
+      const box = windowOnPlan(wall, window)
+      return { ...box, points: box.points.map(at) }
     }),
   )
   return [...holes, ...windows]
@@ -114,8 +117,8 @@ function names({ room, outline }: PlacedRoom): Shape[] {
   return [
     {
       kind: "text",
-      at: middle(outline),
-      text: `${room.id} ${room.name}\n${fixed(room.floorArea, 2)} m²`,
+      at: roomiest(outline),
+      text: isSmall(outline) ? room.id : `${room.id}\n${fixed(room.floorArea, 2)} m²`,
       height: 2.5,
       bold: true,
       masked: true,

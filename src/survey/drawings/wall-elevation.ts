@@ -5,7 +5,7 @@ import { type Mm, mmText } from "../../kernels/units.ts"
 import type { Rules } from "../../rulebook/rules.ts"
 import { heightOver } from "../elevation.ts"
 import type { Room, Wall } from "../room.ts"
-import { label, noFixZone, stroke } from "./pieces.ts"
+import { freeLength, label, noFixZone, stroke } from "./pieces.ts"
 import { zoneAlong } from "./room-plan.ts"
 
 /** What an elevation needs beside its wall. */
@@ -46,6 +46,7 @@ export function describe(wall: Wall): string {
 /** The shapes of a wall's elevation, its bottom left corner at the origin. */
 export function wallShapes(room: Room, wall: Wall, { floor, datum, rules }: ElevationOptions): Shape[] {
   const { right } = boundsOf(wall.elevation)
+  const number = freeLength(wall, "all")
   return [
     { kind: "polygon", points: wall.elevation, fill: "white", stroke: stroke(0.5) },
     ...floorLine(right, floor),
@@ -65,7 +66,7 @@ export function wallShapes(room: Room, wall: Wall, { floor, datum, rules }: Elev
     ...heightShapes(wall),
     {
       kind: "text",
-      at: { x: right / 2, y: heightOver(wall.elevation, right / 2) / 2 },
+      at: { x: number, y: heightOver(wall.elevation, number) / 2 },
       text: String(wall.number),
       height: 3.5,
       bold: true,
@@ -144,7 +145,7 @@ function datumMark(datum: string): Shape[] {
       ],
       fill: "black",
     },
-    label({ x: 0, y: -mark }, `${datum} 0`),
+    { kind: "text", at: { x: mark, y: 2 * mark }, text: `${datum} 0`, height: 2.5, anchor: "start" },
   ]
 }
 
@@ -154,14 +155,30 @@ function heightShapes(wall: Wall): Shape[] {
   const ends = wall.elevation.slice(2)
   const atRight = ends[0]?.y ?? 0
   const atLeft = ends[ends.length - 1]?.y ?? 0
-  const peak = ends.filter(({ y }) => y > top - 1)
-  const between = peak.length > 0 && top > Math.max(atLeft, atRight) + 1 ? peak[0]! : null
+  const peak = ends.filter(({ y }) => y > top - 1).map(({ x }) => x)
+  const at = clearOf(wall, Math.min(...peak), Math.max(...peak))
+  const between = peak.length > 0 && top > Math.max(atLeft, atRight) + 1 ? { x: at, y: top } : null
   const level = Math.abs(atLeft - atRight) < 1
   return [
     heightDimension({ x: 0, y: 0 }, atLeft, heightOffset),
     ...(level ? [] : [heightDimension({ x: right, y: 0 }, atRight, -heightOffset)]),
     ...(between ? [heightDimension({ x: between.x, y: 0 }, between.y, 0)] : []),
   ].filter((shape) => shape.kind === "dimension" && shape.to.y > shape.from.y)
+}
+
+/** The place between two lengths along a wall that is furthest from its openings; the middle of them all if none is clear. */
+function clearOf(wall: Wall, from: Mm, to: Mm): Mm {
+  const openings = [...wall.doors, ...wall.windows].map(
+    ({ fromLeft, width }) => [fromLeft, fromLeft + width] as const,
+  )
+  const edges = openings.flat().sort((a, b) => a - b)
+  const middles = edges.slice(1).map((edge, index) => (edge + edges[index]!) / 2)
+  const clear = (x: Mm) =>
+    openings.some(([left, right]) => x > left && x < right)
+      ? 0
+      : Math.min(...edges.map((edge) => Math.abs(edge - x)), Number.MAX_VALUE)
+  const tried = [(from + to) / 2, from, to, ...middles.filter((x) => x > from && x < to)]
+  return tried.reduce((best, x) => (clear(x) > clear(best) ? x : best))
 }
 
 function heightDimension(foot: Point, height: Mm, offset: number): Shape {
