@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest"
-import { onPaper } from "../../src/trades/rests.ts"
-import { wallDrawing } from "../../src/trades/wall-points.ts"
+import { wallRows } from "../../src/trades/wall-points.ts"
 import { surveyed } from "../fixtures/rooms.ts"
 
 describe("a wall with marks", () => {
@@ -10,12 +9,9 @@ describe("a wall with marks", () => {
   const wall = room.walls[1]!
 
   it("stands on the finished floor: 19 under the datum's heights; openings and marks at their places", () => {
-    const { shapes } = wallDrawing({
-      room,
-      wall,
-      floor: 19,
-      marks: [{ text: "1", fromLeft: 500, height: 450 }],
-    })
+    const marks = [{ text: "1", fromLeft: 500, height: 450 }]
+    const [row] = wallRows({ room, floor: 19, walls: [{ wall, marks }] })
+    const { shapes } = row!.drawing
     const boxes = shapes.filter((shape) => shape.kind === "box")
     expect(boxes[0]).toMatchObject({ at: { x: 800, y: 881 }, width: 900, height: 1200 })
     expect(boxes[1]!.at.x + boxes[1]!.width / 2).toBe(500)
@@ -26,7 +22,12 @@ describe("a wall with marks", () => {
     )
   })
 
-  it("sheets print no output rates at their foot", () => {
-    expect(onPaper(["decor-waste", "decor-out-wall"])).toEqual(["decor-waste"])
+  it("walls stand in rows that fit a sheet at 1:50, each where the one before ends and a gap more", () => {
+    const walls = room.walls.map((each) => ({ wall: each, marks: [] }))
+    const rows = wallRows({ room, floor: 0, walls })
+    // 4,000 + 700 + 3,000 = 7,700 fits 8,500; a third wall does not.
+    expect(rows.map((row) => row.caption)).toEqual(["Walls 1 and 2 from inside", "Walls 3 and 4 from inside"])
+    const lefts = rows[0]!.drawing.shapes.flatMap((shape) => (shape.kind === "line" ? [shape.from.x] : []))
+    expect(lefts).toEqual([0, 4700])
   })
 })

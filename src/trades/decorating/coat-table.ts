@@ -14,32 +14,32 @@ export function coatTable(task: Task<DecoratingInputs>, lines: CoatLine[]): Bloc
     kind: "table",
     caption: "Coats, in order",
     columns: [
-      { label: "Coat", width: 2.5 },
-      { label: "On", width: 3 },
-      { label: "Paint", width: 3 },
-      { label: "m²", as: "figure", width: 1 },
-      { label: "Paint l", as: "figure", width: 1 },
-      { label: "Water l", as: "figure", width: 1 },
-      { label: "Wait h", as: "figure", width: 1 },
+      { label: "Coat and paint", width: 3.6 },
+      { label: "On", width: 2.6 },
+      { label: "m²", as: "figure", width: 1.1 },
+      { label: "Paint l", as: "figure", width: 0.9 },
+      { label: "Water l", as: "figure", width: 0.9 },
+      { label: "Wait h", as: "figure", width: 0.8 },
       { label: "Done", as: "tick", width: 0.9 },
       { label: "Date, hour", as: "write", width: 1.9 },
       { label: "Next coat from", as: "write", width: 1.9 },
     ],
     rows: coatOrder.flatMap((key) => {
       const coat = lines.filter((line) => line.coat.key === key)
-      return coatGroups(coat).map((group, index) => groupRow(task, group, index === 0))
+      return coatGroups(coat).map((group, index, all) =>
+        groupRow(task, group, index > 0 && group.lines[0]!.product === all[index - 1]!.lines[0]!.product),
+      )
     }),
     note: `Litres are net: what goes on the wall. Waits are elapsed hours at the planned air, nights included; then ready when: ${readyWords(lines)}.`,
   }
 }
 
-function groupRow(task: Task<DecoratingInputs>, group: CoatGroup, isFirst: boolean): Row {
+function groupRow(task: Task<DecoratingInputs>, group: CoatGroup, isSamePaint: boolean): Row {
   const { coat, product } = group.lines[0]!
   return {
     cells: [
-      isFirst ? coat.name : "",
+      isSamePaint ? "" : `${coat.name}: ${product ? paintName(product) : "paint to be chosen"}`,
       group.name,
-      product ? paintName(product) : "to be chosen",
       fixed(group.area, 2),
       fixed(group.paint, 2),
       coat.mist ? fixed(group.water, 2) : "",

@@ -1,12 +1,20 @@
-import type { Block, SheetModel } from "../../kernels/paper.ts"
+import type { Drawing, Shape } from "../../kernels/drawing/shapes.ts"
+import type { SheetModel } from "../../kernels/paper.ts"
+import type { Mm } from "../../kernels/units.ts"
 import type { Room } from "../../survey/room.ts"
 
-/** Tags to a page: cut in half, one for the door and one for the foot of the stair. */
-const tagsOnPage = 2
+/** One tag on paper, full size, mm: half an upright sheet within its margins. */
+const wide: Mm = 176
+const high: Mm = 94
+/** Between the two tags, where they are cut apart, mm. */
+const gutter: Mm = 8
+/** Lettering of a tag, mm: read from the foot of the stair, and from the door. */
+const shout: Mm = 15
+const roomLetters: Mm = 8
+const words: Mm = 4.5
 
-/** Door tags of a room, two to a page: wet, keep out until a day and hour to be written in. */
+/** Door tags of a room, two to a page at full size: wet, keep out until a day and hour to be written in. */
 export function doorTags(room: Room): SheetModel {
-  const tags = Array.from({ length: tagsOnPage }, () => tag(room)).flat()
   return {
     kind: "door-tag",
     title: "Door tags",
@@ -17,19 +25,54 @@ export function doorTags(room: Room): SheetModel {
     hosted: true,
     orientation: "portrait",
     datum: null,
-    blocks: tags,
+    blocks: [
+      { kind: "drawing", drawing: tags(room), caption: "Full size", scale: 1, maxHeight: 2 * high + gutter },
+    ],
     rests: [],
   }
 }
 
-function tag(room: Room): Block[] {
+function tags(room: Room): Drawing {
+  const cut: Shape = {
+    kind: "line",
+    from: { x: 0, y: high + gutter / 2 },
+    to: { x: wide, y: high + gutter / 2 },
+    stroke: { width: 0.25, dash: "dashed" },
+  }
+  return {
+    title: `Two door tags, ${room.id}`,
+    description: `Two equal tags for ${room.name}: wet, keep out until; lines for day, hour, what is wet and by whom it was hung.`,
+    shapes: [...tag(room, 0), cut, ...tag(room, high + gutter)],
+  }
+}
+
+function tag(room: Room, foot: Mm): Shape[] {
+  const middle = wide / 2
+  const at = (share: number) => foot + high * share
   return [
-    { kind: "heading", text: `${room.id} ${room.name}` },
-    {
-      kind: "warning",
-      caption: "Wet: keep out",
-      items: ["Do not walk in, touch, close the door or open a window until the day and hour below."],
-    },
-    { kind: "boxes", caption: "Keep out until", labels: ["Day", "Hour", "What is wet", "Hung by"] },
+    { kind: "box", at: { x: 0, y: foot }, width: wide, height: high, stroke: { width: 0.7 }, fill: "none" },
+    centred("WET: KEEP OUT", { x: middle, y: at(0.82) }, shout),
+    centred(`${room.id} ${room.name}`, { x: middle, y: at(0.63) }, roomLetters),
+    centred("Do not walk in, touch, close the door or open a window until", { x: middle, y: at(0.5) }, words),
+    ...asked("Day", { x: 8, y: at(0.3) }, middle - 6),
+    ...asked("Hour", { x: middle + 4, y: at(0.3) }, wide - 8),
+    ...asked("What is wet", { x: 8, y: at(0.1) }, middle - 6),
+    ...asked("Hung by", { x: middle + 4, y: at(0.1) }, wide - 8),
   ]
 }
+
+function centred(text: string, at: { x: Mm; y: Mm }, height: Mm): Shape {
+  return { kind: "text", at, text, height, bold: height > words, fixed: true }
+}
+
+/** A word and a line to write on, up to a place on the right. */
+function asked(text: string, at: { x: Mm; y: Mm }, to: Mm): Shape[] {
+  const writeFrom = at.x + text.length * words * wordShare + 2
+  return [
+    { kind: "text", at: { x: at.x, y: at.y + words / 2 }, text, height: words, anchor: "start", fixed: true },
+    { kind: "line", from: { x: writeFrom, y: at.y }, to: { x: to, y: at.y }, stroke: { width: 0.35 } },
+  ]
+}
+
+/** Width of a letter over its height, about. */
+const wordShare = 0.75

@@ -2,6 +2,7 @@ import type { Block, Row, SheetModel } from "../../kernels/paper.ts"
 import { fixed } from "../../kernels/units.ts"
 import { type DryingProcessId, dryingHours, dryingProcesses, dryingRests } from "../../rulebook/drying.ts"
 import type { Rules } from "../../rulebook/rules.ts"
+import { onPaper } from "../rests.ts"
 import type { Task } from "../trade.ts"
 import { wholeHours } from "./gates.ts"
 import type { DecoratingInputs } from "./inputs.ts"
@@ -26,7 +27,7 @@ export function dryingBoard(task: Task<DecoratingInputs>): SheetModel {
     trade: "decorating",
     audience: ["trade", "office"],
     hosted: true,
-    orientation: "landscape",
+    orientation: "portrait",
     datum: null,
     blocks: [
       {
@@ -46,8 +47,14 @@ export function dryingBoard(task: Task<DecoratingInputs>): SheetModel {
       },
       { kind: "sign", roles: ["Read by", "Foreman"] },
     ],
-    rests: [...new Set(processes.flatMap(dryingRests))],
+    rests: boardRests(processes),
   }
+}
+
+/** Entries behind the board's hours and its "do not". */
+function boardRests(processes: DryingProcessId[]): string[] {
+  const all = [...new Set(processes.flatMap(dryingRests))]
+  return [...onPaper(all), ...all.filter((id) => /-(coldest|dampest|hottest)$/.test(id))]
 }
 
 /** Processes that go on in this room, in the order they come. */

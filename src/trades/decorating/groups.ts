@@ -4,7 +4,7 @@ import type { PaintedPart } from "./surfaces.ts"
 
 /** Surfaces that take one coat of one paint together: a row on paper, a round of the decorator. */
 export interface CoatGroup {
-  /** `Walls and slopes, wall colour 1`; `Wall 3, wall colour 2`; `Woodwork`. */
+  /** `Walls and slopes`; `Woodwork`; with the colour where the paint's name does not tell it: `Wall 3, wall colour 2`. */
   name: string
   lines: CoatLine[]
   /** Sums, unrounded. */
@@ -48,10 +48,11 @@ function kindOf({ part, as }: CoatLine): Kind {
 }
 
 function nameOf(lines: CoatLine[]): string {
-  const { colour, surface } = lines[0]!
+  const { colour, surface, product } = lines[0]!
   const parts = new Set(lines.map((line) => line.part))
   const name = lines.length === 1 && !parts.has("leaf") ? surface : partsWords(parts)
-  return colour === "white" || colour === "clear" ? name : `${name}, ${colour}`
+  const isTold = colour === "white" || colour === "clear" || product?.colour.includes(colour)
+  return isTold ? name : `${name}, ${colour}`
 }
 
 function partsWords(parts: ReadonlySet<PaintedPart>): string {

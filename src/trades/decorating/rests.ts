@@ -1,4 +1,5 @@
 import { dryingRests } from "../../rulebook/drying.ts"
+import { onPaper } from "../rests.ts"
 import type { Task } from "../trade.ts"
 import { cautionRests, decoratingCautions } from "./cautions.ts"
 import type { CoatLine } from "./coats.ts"
@@ -33,10 +34,9 @@ export function sheetRests(task: Task<DecoratingInputs>, paint: RoomPaint): stri
     ...coatRests(task, lines),
     ...woodRests(task, paint),
     ...(cautions.has("solvent-limit") ? cautionRests.filter((id) => id.startsWith("decor-voc")) : []),
-    ...new Set(lines.map((line) => `drying-${line.process}-hours`)),
-    "drying-doubling",
+    ...lines.flatMap((line) => dryingRests(line.process)),
   ]
-  return [...new Set(ids)]
+  return onPaper([...new Set(ids)])
 }
 
 function coatRests({ input }: Task<DecoratingInputs>, lines: CoatLine[]): string[] {

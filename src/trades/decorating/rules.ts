@@ -6,7 +6,7 @@ const practice = { status: "common practice", source: null } as const
 export const decoratingRules: RuleEntry[] = [
   {
     id: "decor-void-deducted",
-    what: "smallest opening taken off a painted surface when ordering",
+    what: "largest opening that is not taken off a painted surface",
     value: 0.5,
     unit: "m2",
     range: "walls, ceilings, slopes",

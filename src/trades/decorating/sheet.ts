@@ -29,7 +29,7 @@ function surfaceSheet(task: Task<DecoratingInputs>, work: Work): SheetModel {
     trade: "decorating",
     audience: ["trade", "office"],
     hosted: true,
-    orientation: "landscape",
+    orientation: "portrait",
     datum: datumText(room),
     blocks: [
       ...airBlock(task),
@@ -72,7 +72,7 @@ function surfaceTable({ surfaces }: RoomPaint, least: number): Block {
         stateWords[each.state],
         each.colour,
         fixed(each.gross, 2),
-        fixed(each.off, 2),
+        each.off > 0 ? fixed(each.off, 2) : "",
         fixed(each.area, 2),
       ],
     }),
@@ -116,7 +116,7 @@ function colourDrawing(task: Task<DecoratingInputs>): Block[] {
   const wall = wallUnderSlopes(task.room)
   if (!wall) return []
   const caption = `Slopes take the ${task.input.slopeIs}'s colour: the heavy line is where colours meet`
-  return [{ kind: "drawing", drawing: colourLine(wall, task.input), caption, maxHeight: 60 }]
+  return [{ kind: "drawing", drawing: colourLine(wall, task.input), caption, maxHeight: 75 }]
 }
 
 const stateWords = {
@@ -136,7 +136,6 @@ function woodTable({ wood }: RoomPaint): Block {
       { label: "Girth mm", as: "figure", width: 1.3 },
       { label: "Area m²", as: "figure", width: 1.3 },
       { label: "Finish", width: 1.5 },
-      { label: "Billed by", width: 1.5 },
     ],
     rows: wood.map((each) => ({
       cells: [
@@ -145,7 +144,6 @@ function woodTable({ wood }: RoomPaint): Block {
         fixed(each.girth, 0),
         fixed(each.area, 2),
         each.finish === "clear" ? "clear" : "paint",
-        each.billed === "m" ? "length" : "area",
       ],
     })),
   }

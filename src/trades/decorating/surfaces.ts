@@ -1,6 +1,7 @@
 import type { SquareMetres } from "../../kernels/units.ts"
 import { squareMetres } from "../../kernels/units.ts"
 import type { Rules } from "../../rulebook/rules.ts"
+import { voidsOut } from "../../survey/openings-out.ts"
 import type { CeilingPart, Room } from "../../survey/room.ts"
 import type { RoomFacts } from "../trade.ts"
 import type { DecoratingInputs, SurfaceState } from "./inputs.ts"
@@ -76,7 +77,7 @@ function slopeSurfaces(room: Room, input: DecoratingInputs, least: SquareMetres)
     .map(([wall, parts]): Surface => {
       const gross = parts.reduce((sum, part) => sum + part.area, 0)
       const windows = room.windows.filter((window) => window.kind === "roof-window" && window.wall === wall)
-      const off = deducted(windows, least)
+      const off = voidsOut(windows, least)
       const common = {
         part: "slope" as const,
         state: input.slopes ?? input.ceiling,
@@ -94,7 +95,7 @@ function wallSurfaces(room: Room, input: DecoratingInputs, least: SquareMetres):
   return room.walls
     .filter((wall) => wall.is !== "open-edge" && wall.is !== "wardrobe" && !input.leave.includes(wall.number))
     .map((wall): Surface => {
-      const off = deducted([...wall.doors, ...wall.windows], least)
+      const off = voidsOut([...wall.doors, ...wall.windows], least)
       const accent = input.accents.find((each) => each.wall === wall.number)
       return {
         name: `Wall ${wall.number}`,
@@ -147,11 +148,4 @@ function tiled(walls: Surface[], input: DecoratingInputs, facts: RoomFacts): Sur
       area: -off,
     },
   ]
-}
-
-function deducted(openings: readonly { width: number; height: number }[], least: SquareMetres): SquareMetres {
-  return openings
-    .map((opening) => squareMetres(opening.width * opening.height))
-    .filter((area) => area >= least)
-    .reduce((sum, area) => sum + area, 0)
 }

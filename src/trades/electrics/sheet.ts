@@ -4,7 +4,7 @@ import { datumText } from "../datum.ts"
 import { finishedFloor } from "../finished-floor.ts"
 import { onPaper } from "../rests.ts"
 import type { Task, Work } from "../trade.ts"
-import { wallDrawing } from "../wall-points.ts"
+import { wallRows } from "../wall-points.ts"
 import type { ElectricsInputs } from "./inputs.ts"
 import { pointWords, type ScheduledPoint, scheduledPoints } from "./points.ts"
 
@@ -23,7 +23,7 @@ export function electricsSheets(task: Task<ElectricsInputs>, work: Work): SheetM
       audience: ["trade", "office"],
       hosted: true,
       orientation: "portrait",
-      datum: `${datumText(room)} Points: heights from the finished floor.`,
+      datum: datumText(room, "finished-floor"),
       blocks: [
         {
           kind: "warning",
@@ -60,24 +60,28 @@ function schedule(task: Task<ElectricsInputs>, points: ScheduledPoint[]): Block 
     kind: "table",
     caption: "Points schedule",
     columns: [
-      { label: "No.", as: "figure", width: 0.7 },
-      { label: "Wall", as: "figure", width: 0.8 },
-      { label: "Point", width: 2 },
-      { label: "From left", as: "figure", width: 1.3 },
-      { label: "Over finished floor", as: "figure", width: 1.5 },
-      { label: "Over measured level", as: "figure", width: 1.5 },
-      { label: "Serves", width: 2.4 },
+      { label: "No.", as: "figure", width: 0.6 },
+      { label: "Wall", as: "figure", width: 0.7 },
+      { label: "Point", width: 1.9 },
+      { label: "On", width: 1 },
+      { label: "From left", as: "figure", width: 1.1 },
+      { label: "Over finished floor", as: "figure", width: 1.3 },
+      { label: "Over measured level", as: "figure", width: 1.3 },
+      { label: "Off wall", as: "figure", width: 1 },
+      { label: "Serves", width: 2 },
       { label: "Box", as: "tick", width: 0.7 },
-      { label: "Fitted", as: "tick", width: 0.8 },
+      { label: "Fitted", as: "tick", width: 0.9 },
     ],
     rows: points.map(({ number, point, height, fromDatum, byRule }) => ({
       cells: [
         String(number),
         String(point.wall),
         `${point.gang > 1 ? `${point.gang}-gang ` : ""}${pointWords[point.kind]}${point.is === "new" ? "" : ` (${point.is})`}`,
+        point.on,
         mmText(point.fromLeft),
-        height === null ? placeText(point.on, point.off) : `${mmText(height)}${byRule ? "*" : ""}`,
+        height === null ? "" : `${mmText(height)}${byRule ? "*" : ""}`,
         fromDatum === null ? "" : mmText(fromDatum),
+        point.off === undefined ? "" : mmText(point.off),
         point.note ?? "",
         "",
         "",
@@ -87,29 +91,25 @@ function schedule(task: Task<ElectricsInputs>, points: ScheduledPoint[]): Block 
   }
 }
 
-function placeText(on: string, off: number | undefined): string {
-  return off === undefined ? on : `${on}, ${mmText(off)} off wall`
-}
-
 function drawings(task: Task<ElectricsInputs>, points: ScheduledPoint[]): Block[] {
-  return task.room.walls.flatMap((wall): Block[] => {
-    const here = points.filter((each) => each.point.wall === wall.number && each.height !== null)
-    if (here.length === 0) return []
-    const marks = here.map(({ number, point, height }) => ({
-      text: String(number),
-      fromLeft: point.fromLeft,
-      height: height!,
+  const walls = task.room.walls
+    .map((wall) => ({
+      wall,
+      marks: points
+        .filter((each) => each.point.wall === wall.number && each.height !== null)
+        .map(({ number, point, height }) => ({
+          text: String(number),
+          fromLeft: point.fromLeft,
+          height: height!,
+        })),
     }))
-    const drawing = wallDrawing({ room: task.room, wall, floor: finishedFloor(task), marks })
-    return [
-      {
-        kind: "drawing",
-        drawing,
-        caption: `Wall ${wall.number} from inside; numbers are those of the schedule`,
-        maxHeight: 70,
-      },
-    ]
-  })
+    .filter(({ marks }) => marks.length > 0)
+  return wallRows({ room: task.room, floor: finishedFloor(task), walls }).map(({ drawing, caption }) => ({
+    kind: "drawing",
+    drawing,
+    caption: `${caption}; numbers are those of the schedule`,
+    maxHeight: 70,
+  }))
 }
 
 function visitChecks(points: ScheduledPoint[]): { text: string; write?: string }[] {

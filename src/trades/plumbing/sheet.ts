@@ -4,7 +4,7 @@ import { datumText } from "../datum.ts"
 import { finishedFloor } from "../finished-floor.ts"
 import { onPaper } from "../rests.ts"
 import type { Task, Work } from "../trade.ts"
-import { type WallMark, wallDrawing } from "../wall-points.ts"
+import { type WallMark, wallRows } from "../wall-points.ts"
 import type { PlumbingInputs } from "./inputs.ts"
 import { type HungRadiator, hungRadiators } from "./radiators.ts"
 import { wareWords } from "./steps.ts"
@@ -24,7 +24,7 @@ export function plumbingSheets(task: Task<PlumbingInputs>, work: Work): SheetMod
       audience: ["trade", "office"],
       hosted: true,
       orientation: "portrait",
-      datum: `${datumText(room)} Fittings: heights from the finished floor.`,
+      datum: datumText(room, "finished-floor"),
       blocks: [
         ...(radiators.length > 0 ? [orderNote, radiatorTable(radiators)] : []),
         ...(input.sanitaryware.length > 0 ? [wareTable(task)] : []),
@@ -61,7 +61,7 @@ function radiatorTable(radiators: HungRadiator[]): Block {
       { label: "From left", as: "figure", width: 1.2 },
       { label: "Width × height", as: "figure", width: 1.8 },
       { label: "Foot over floor", as: "figure", width: 1.2 },
-      { label: "Pipes from left", as: "figure", width: 1.8 },
+      { label: "Pipes from left", as: "figure", width: 2.3 },
       { label: "Off wall", as: "figure", width: 1 },
       { label: "Hole in floor", as: "figure", width: 1.2 },
       { label: "White dry", as: "tick", width: 0.9 },
@@ -115,24 +115,31 @@ function wareTable(task: Task<PlumbingInputs>): Block {
 }
 
 function drawings(task: Task<PlumbingInputs>, radiators: HungRadiator[]): Block[] {
-  return task.room.walls.flatMap((wall): Block[] => {
-    const hung = radiators.filter(({ radiator }) => radiator.wall === wall.number).flatMap(radiatorMarks)
-    const ware = task.input.sanitaryware
-      .filter((each) => each.wall === wall.number && each.rim !== undefined)
-      .map(
-        (each): WallMark => ({
-          text: wareWords[each.kind],
-          fromLeft: each.fromLeft,
-          height: 0,
-          size: { width: each.width, height: each.rim! },
-          dashed: true,
-        }),
-      )
-    const marks = [...hung, ...ware]
-    if (marks.length === 0) return []
-    const drawing = wallDrawing({ room: task.room, wall, floor: finishedFloor(task), marks })
-    return [{ kind: "drawing", drawing, caption: `Wall ${wall.number} from inside`, maxHeight: 70 }]
-  })
+  const walls = task.room.walls
+    .map((wall) => ({ wall, marks: [...hungOn(wall.number, radiators), ...waresOn(wall.number, task)] }))
+    .filter(({ marks }) => marks.length > 0)
+  return wallRows({ room: task.room, floor: finishedFloor(task), walls }).map(({ drawing, caption }) => ({
+    kind: "drawing",
+    drawing,
+    caption,
+    maxHeight: 70,
+  }))
+}
+
+function hungOn(wall: number, radiators: HungRadiator[]): WallMark[] {
+  return radiators.filter(({ radiator }) => radiator.wall === wall).flatMap(radiatorMarks)
+}
+
+function waresOn(wall: number, { input }: Task<PlumbingInputs>): WallMark[] {
+  return input.sanitaryware
+    .filter((each) => each.wall === wall && each.rim !== undefined)
+    .map((each) => ({
+      text: wareWords[each.kind],
+      fromLeft: each.fromLeft,
+      height: 0,
+      size: { width: each.width, height: each.rim! },
+      dashed: true,
+    }))
 }
 
 function radiatorMarks({ number, radiator, foot, tails }: HungRadiator): WallMark[] {

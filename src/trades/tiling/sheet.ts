@@ -6,7 +6,7 @@ import { datumText } from "../datum.ts"
 import { finishedFloor } from "../finished-floor.ts"
 import { onPaper } from "../rests.ts"
 import type { Task, Work } from "../trade.ts"
-import { wallDrawing } from "../wall-points.ts"
+import { wallRows } from "../wall-points.ts"
 import { jointOf, type TileField, tileFields } from "./fields.ts"
 import type { TilingInputs } from "./inputs.ts"
 import { type Meeting, meetings } from "./levels.ts"
@@ -28,7 +28,7 @@ export function tilingSheets(task: Task<TilingInputs>, work: Work): SheetModel[]
       audience: ["trade", "office"],
       hosted: true,
       orientation: "portrait",
-      datum: `${datumText(room)} Tiling: heights from the finished floor.`,
+      datum: datumText(room, "finished-floor"),
       blocks: [
         {
           kind: "warning",
@@ -53,14 +53,14 @@ function setOutTable(task: Task<TilingInputs>, fields: TileField[]): Block {
     kind: "table",
     caption: "Setting out",
     columns: [
-      { label: "Field", width: 1.2 },
-      { label: "Width × height", as: "figure", width: 1.8 },
+      { label: "Field", width: 1.1 },
+      { label: "Width × height", as: "figure", width: 2.3 },
       { label: "m²", as: "figure", width: 1 },
-      { label: "Tile", as: "figure", width: 1.4 },
+      { label: "Tile", as: "figure", width: 1.9 },
       { label: "Across", width: 3 },
       { label: "Up", width: 3 },
       { label: "Tiles", as: "figure", width: 0.9 },
-      { label: "Done", as: "tick", width: 0.7 },
+      { label: "Done", as: "tick", width: 1 },
     ],
     rows: fields.map((field) => ({
       cells: [
@@ -98,22 +98,21 @@ function upText(up: SetOut, on: TileField["on"]): string {
     : `${whole} whole rows from the foot, cut ${mmText(last ?? 0)} at the top`
 }
 
-/** Each tiled wall with its rows and columns drawn, true to scale. */
+/** The tiled walls with their rows and columns drawn, true to scale. */
 function drawings(task: Task<TilingInputs>, fields: TileField[]): Block[] {
-  return fields.flatMap((field): Block[] => {
-    const wall = task.room.walls.find((each) => each.number === field.wall)
-    if (!wall) return []
-    const base = wallDrawing({ room: task.room, wall, floor: finishedFloor(task), marks: [] })
-    const drawing = { ...base, shapes: [...tileLines(task, field), ...base.shapes] }
-    return [
-      {
-        kind: "drawing",
-        drawing,
-        caption: `${field.name} from inside: rows and columns as set out`,
-        maxHeight: 75,
-      },
-    ]
-  })
+  const walls = task.room.walls
+    .map((wall) => ({
+      wall,
+      marks: [],
+      under: fields.filter((field) => field.wall === wall.number).flatMap((field) => tileLines(task, field)),
+    }))
+    .filter(({ under }) => under.length > 0)
+  return wallRows({ room: task.room, floor: finishedFloor(task), walls }).map(({ drawing, caption }) => ({
+    kind: "drawing",
+    drawing,
+    caption: `${caption}: rows and columns as set out`,
+    maxHeight: 75,
+  }))
 }
 
 function tileLines(task: Task<TilingInputs>, field: TileField): Shape[] {

@@ -28,7 +28,7 @@ describe("decorating on paper", () => {
         block.kind === "table" && block.caption === caption ? block.rows.map((row) => row.cells) : [],
       )
     expect(cells("Surfaces").filter(([name]) => name === "Wall 2")).toEqual([
-      ["Wall 2", "new plaster", "wall colour", "6.22", "0.00", "6.22"],
+      ["Wall 2", "new plaster", "wall colour", "6.22", "", "6.22"],
     ])
     expect(cells("Coats, in order").flat().join()).not.toMatch(/Wall 2/)
   })
