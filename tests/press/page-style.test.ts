@@ -1,0 +1,100 @@
+import { describe, expect, it } from "vitest"
+import { revisionOf } from "../../src/press/addresses.ts"
+import { contentsHead, cssText, type PageHead, pageName, pageStyle } from "../../src/press/page-style.ts"
+import { printPdf } from "../../src/press/print.ts"
+import { smallJob } from "../fixtures/small-job.ts"
+import { openPdf } from "./inspect/open.ts"
+import { contentWidth, htmlFile, withTestPress } from "./inspect/press.ts"
+import { textItems } from "./inspect/text.ts"
+
+/** Text as an author with a bad mind would write it: ends of strings, rules, comments and elements, and odd signs. */
+const hostile = [
+  `"; } @page { size: A5 } x { content: "`,
+  "</style><script>alert(1)</script>",
+  "back\\slash \\22 '`#{x}` /* comment */ <!-- -->",
+  "{{ 7*7 }} @@pages:a1-04@@ %s",
+  "line\nfeed\r\ttab",
+  "é ü ß Ж 門 \u202e \u0000 🚪",
+]
+
+describe("text in a style sheet", () => {
+  it.each(hostile)("%j cannot end its string, its rule or the element", (text) => {
+    const written = cssText(text)
+    expect(written).toMatch(/^"(?:[^"\\\n\r<>{}]|\\[0-9a-f]{1,6} )*"$/)
+    expect(unescaped(written.slice(1, -1))).toBe(text)
+  })
+
+  it("is printed as it was written, in the margin of the page", async () => {
+    const text = `"</style><b>x</b>\\ 'y' {z} & a`
+    await withTestPress(async (press, folder) => {
+      const html = htmlFile(
+        folder,
+        "<p>Body</p>",
+        `@page{margin:30mm;@top-left{content:${cssText(text)};width:100%}}`,
+      )
+      const { pdf } = await printPdf(press, html, { contentWidth })
+      const items = await textItems(await openPdf(pdf))
+      expect(
+        items
+          .map((item) => item.text)
+          .join("")
+          .replace(/\s/g, ""),
+      ).toContain(text.replace(/\s/g, ""))
+    })
+  })
+})
+
+/** Text of a CSS string by the rules for escapes (CSS Syntax Module Level 3, 4.3.7). */
+function unescaped(css: string): string {
+  return css.replace(/\\([0-9a-f]{1,6}) ?/g, (_, digits: string) =>
+    String.fromCodePoint(Number.parseInt(digits, 16)),
+  )
+}
+
+describe("the pages of a sheet", () => {
+  const { job } = smallJob()
+  const head: PageHead = {
+    path: "a1-04",
+    number: "A1-04",
+    title: "Floor",
+    orientation: "portrait",
+    address: "https://packs.example/7k3m9x2q/a1-04/0/",
+  }
+  const block = {
+    job,
+    revision: revisionOf(job),
+    pack: { title: "Room A1", bound: false },
+    place: "A1 east room",
+  }
+
+  it("are A4, upright or lying", () => {
+    expect(pageStyle(head, block)).toMatch(/size: A4;/)
+    expect(pageStyle({ ...head, orientation: "landscape" }, block)).toMatch(/size: A4 landscape;/)
+  })
+
+  it("change the wide margin over on left pages where both sides are printed", () => {
+    expect(pageStyle(head, block)).not.toContain(":left")
+    expect(pageStyle(head, { ...block, pack: { title: "x", bound: true } })).toContain(
+      `@page ${pageName(head)}:left`,
+    )
+  })
+
+  it("carry place, sheet, job, revision, totals and the address to type", () => {
+    const style = unescaped(pageStyle(head, block))
+    for (const text of [
+      "A1 east room",
+      "A1-04",
+      "One hall and one room",
+      "Revision: draft, not issued",
+      "the office, Mon 15 Feb 2027",
+      "@@pages:a1-04@@",
+      "packs.example/7k3m9x2q/a1-04/0/",
+    ])
+      expect(style).toContain(text)
+    expect(style).not.toContain(job.client)
+  })
+
+  it("of the contents lead to the job's own page", () => {
+    expect(contentsHead(job)).toMatchObject({ number: "J-50", address: "https://packs.example/7k3m9x2q/" })
+  })
+})

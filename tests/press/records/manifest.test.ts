@@ -1,0 +1,57 @@
+import { beforeAll, describe, expect, it } from "vitest"
+import { contentHash, manifestText, sha256 } from "../../../src/press/records/manifest.ts"
+import { type SheetPage, setJob, siteData } from "../../../src/press/site-data.ts"
+import { smallResult } from "../../fixtures/small-job.ts"
+
+let page: SheetPage
+beforeAll(async () => {
+  page = siteData([setJob("tiny", await smallResult())]).hosted[0]!
+})
+
+describe("sha256", () => {
+  it("gives the values of the published examples (FIPS 180-2, appendix B.1; and of nothing)", () => {
+    expect(sha256("abc")).toBe("ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad")
+    expect(sha256("")).toBe("e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855")
+    expect(sha256(new TextEncoder().encode("abc"))).toBe(sha256("abc"))
+  })
+})
+
+describe("a sheet's content hash", () => {
+  it("changes when something shown changes", () => {
+    const blocks = [...page.sheet.blocks, { kind: "heading" as const, text: "x" }]
+    for (const changed of [
+      { ...page, place: "elsewhere" },
+      { ...page, rests: [...page.rests, "x"] },
+      { ...page, sheet: { ...page.sheet, title: "x" } },
+      { ...page, sheet: { ...page.sheet, blocks } },
+    ])
+      expect(contentHash(changed)).not.toBe(contentHash(page))
+  })
+
+  it("stays when only what is round the sheet changes", () => {
+    const revision = { ...page.revision, letter: "B", text: "B" }
+    expect(contentHash({ ...page, revision, address: "https://elsewhere.example/", revisionOn: "x" })).toBe(
+      contentHash(page),
+    )
+  })
+})
+
+describe("the manifest", () => {
+  it("names files in order with bytes and sha256, and sheets with hash and address", () => {
+    const files = ["b.csv", "a.csv"].map((path) => ({ path, bytes: new TextEncoder().encode("abc") }))
+    const given = { ref: "tiny", revision: "0", browser: null, files, sheets: [{ page, pages: 2 }] }
+    const { files: written, sheets, browser } = JSON.parse(manifestText(given))
+    expect(browser).toBeNull()
+    expect(written.map((file: { path: string }) => file.path)).toEqual(["a.csv", "b.csv"])
+    expect(written[0]).toMatchObject({ bytes: 3, sha256: sha256("abc") })
+    expect(sheets).toEqual([
+      expect.objectContaining({
+        id: page.sheet.number,
+        pages: 2,
+        contentHash: contentHash(page),
+        url: page.address,
+        hosted: true,
+      }),
+    ])
+  })
+})
