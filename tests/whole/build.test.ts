@@ -1,10 +1,10 @@
 import { execFile } from "node:child_process"
+import { createHash } from "node:crypto"
 import { existsSync, readdirSync, readFileSync, rmSync } from "node:fs"
 import { dirname, join } from "node:path"
 import { promisify } from "node:util"
 import { afterAll, beforeAll, describe, expect, it } from "vitest"
 import { filesBelow } from "../../src/press/output-tree.ts"
-import { sha256 } from "../../src/press/revisions/fingerprint.ts"
 import { pageBoxes, pagesNotA4 } from "../press/inspect/boxes.ts"
 import { coloursNotGrey } from "../press/inspect/colours.ts"
 import { decodeQr } from "../press/inspect/decode-qr.ts"
@@ -85,6 +85,9 @@ async function pagesOf(pdf: OpenPdf): Promise<string[]> {
   for (const { page, text } of await textItems(pdf)) pages[page - 1] += `${text} `
   return pages
 }
+
+/** sha256 of bytes, by Node's own library. */
+const sha256 = (bytes: Uint8Array) => createHash("sha256").update(bytes).digest("hex")
 
 /** The file a published address stands for. */
 function published(address: string): string {
