@@ -67,15 +67,15 @@ export const GIRTHS = [
 /** Openings: whether they are taken off a painted wall. */
 export const VOIDS = [
   {
-    what: "0.50 m2 counts as a deduction when ordering",
-    width: 1000,
+    what: "0.51 m2 is taken off when ordering",
+    width: 1020,
     height: 500,
-    off: 0.5,
+    off: 0.51,
     source: PRACTICE,
   },
   {
-    what: "0.499 m2 stays in",
-    width: 998,
+    what: "0.50 m2 stays in",
+    width: 1000,
     height: 500,
     off: 0,
     source: "SMM7, no deduction for voids up to 0.50 m2, as quoted by teaching notes",

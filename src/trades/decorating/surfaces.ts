@@ -1,5 +1,4 @@
 import type { SquareMetres } from "../../kernels/units.ts"
-import { squareMetres } from "../../kernels/units.ts"
 import type { Rules } from "../../rulebook/rules.ts"
 import { voidsOut } from "../../survey/openings-out.ts"
 import type { CeilingPart, Room } from "../../survey/room.ts"
