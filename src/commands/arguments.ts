@@ -1,5 +1,6 @@
 import { parseArgs } from "node:util"
 import { refForm } from "../intake/read-jobs.ts"
+import { isIsoDate } from "../kernels/calendar/dates.ts"
 
 /** Where a command's words go: one call, one line or more, without the last line feed. */
 export type Writer = (text: string) => void
@@ -95,6 +96,45 @@ export function newOptions(args: readonly string[]): NewOptions {
   const [given, ...more] = positionals
   if (given === undefined || more.length) throw new WrongUsage(`one REF is needed\n${newUsage}`)
   return { jobsDir: folder(values.jobs, "--jobs", newUsage), ref: ref(given, newUsage) }
+}
+
+const issueUsage = `usage: npm run issue -- REF --reason TEXT [--on DAY] [--by ROLE] [--jobs DIR]
+  --reason TEXT  why it is issued, printed on the revision sheet
+  --on DAY       the day it carries, YYYY-MM-DD (today)
+  --by ROLE      who issues it (the one who prepared the job)
+  --jobs DIR     folder of the jobs (jobs)`
+
+/** What `issue` is told. */
+export interface IssueOptions {
+  jobsDir: string
+  ref: string
+  reason: string
+  on?: string
+  by?: string
+}
+
+/** Options of `issue`; throws `WrongUsage`. */
+export function issueOptions(args: readonly string[]): IssueOptions {
+  const { values, positionals } = parsed(
+    args,
+    issueUsage,
+    {
+      jobs: { type: "string", default: "jobs" },
+      reason: { type: "string" },
+      on: { type: "string" },
+      by: { type: "string" },
+    },
+    true,
+  )
+  const [given, ...more] = positionals
+  if (given === undefined || more.length) throw new WrongUsage(`one REF is needed\n${issueUsage}`)
+  const reason = typeof values.reason === "string" ? values.reason.trim() : ""
+  if (reason === "") throw new WrongUsage(`--reason is needed: why is it issued?\n${issueUsage}`)
+  const on = typeof values.on === "string" ? values.on : undefined
+  if (on !== undefined && !isIsoDate(on))
+    throw new WrongUsage(`--on wants a day as YYYY-MM-DD, not "${on}"\n${issueUsage}`)
+  const by = typeof values.by === "string" ? values.by : undefined
+  return { jobsDir: folder(values.jobs, "--jobs", issueUsage), ref: ref(given, issueUsage), reason, on, by }
 }
 
 /** Which of the refs, in their order, belong to a part: every N-th, so that large jobs side by side are spread. */

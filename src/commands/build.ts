@@ -15,7 +15,8 @@ import {
   writeRecords,
 } from "../press/records/write-records.ts"
 import type { BuildRequest } from "../press/request.ts"
-import { type SetJob, type SiteData, siteData } from "../press/site-data.ts"
+import type { SetJob } from "../press/set-job.ts"
+import { type SiteData, siteData } from "../press/site-data.ts"
 import { type BuildOptions, exitStatus } from "./arguments.ts"
 import { type PreparedJobs, prepareJobs } from "./prepare.ts"
 import { stopwatch, type Terminal } from "./terminal.ts"
@@ -48,7 +49,7 @@ export async function buildCommand(options: BuildOptions, { terminal, env }: Bui
     watch.lap("printing")
     rmSync(join(staging, "press"), { recursive: true, force: true })
     for (const job of prepared.jobs) {
-      const pages = site.revisions.filter((page) => page.code === job.result.job.code)
+      const pages = site.all.filter((page) => page.code === job.result.job.code)
       writeManifest(staging, job, { browser: outcome.browser, pages, printed: outcome.printed })
     }
     replaceOutput(options.outputDir, staging)

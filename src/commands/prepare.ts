@@ -1,10 +1,11 @@
 import { workOut } from "../build.ts"
-import type { ReadJob } from "../intake/job.ts"
+import type { Job, ReadJob } from "../intake/job.ts"
 import { readJobs } from "../intake/read-jobs.ts"
 import type { LocatedFinding } from "../intake/yaml-file.ts"
 import { hasErrors } from "../kernels/finding.ts"
 import type { Attachment } from "../press/pdf/attachments.ts"
-import { type SetJob, setJob } from "../press/site-data.ts"
+import { type IssueRecord, issueRecord } from "../press/revisions/record.ts"
+import { type SetJob, setJob } from "../press/set-job.ts"
 import { trades } from "../trades/index.ts"
 import { inShard, type Shard } from "./arguments.ts"
 
@@ -26,7 +27,7 @@ export interface PreparedJobs {
 
 /** Reads the jobs, works each out once, and sets its sheets. A job with an error among its findings is not set. */
 export async function prepareJobs({ jobsDir, only, shard }: JobsWanted): Promise<PreparedJobs> {
-  const read = readJobs({ jobsDir, only, trades })
+  const read = readJobs({ jobsDir, only, trades, issueRecord })
   const mine = shard ? inShard(read.jobs, shard) : read.jobs
   const jobs: SetJob[] = []
   const findings = [...read.findings]
@@ -35,9 +36,14 @@ export async function prepareJobs({ jobsDir, only, shard }: JobsWanted): Promise
     if (!each.job) continue
     const result = await workOut(each.job, trades)
     findings.push(...result.findings.map((finding) => ({ ...finding, place: each.locate(finding.at) })))
-    if (!hasErrors(result.findings)) jobs.push(setJob(each.ref, result))
+    if (!hasErrors(result.findings)) jobs.push(setJob(each.ref, result, issuesOf(each.job)))
   }
   return { jobs, findings, sources: new Map(mine.map((each) => [each.ref, sourcesOf(each)])) }
+}
+
+/** The issue records of a job; intake has held them against the schema. */
+export function issuesOf(job: Job): IssueRecord[] {
+  return job.issues.map(({ record }) => record as IssueRecord)
 }
 
 function sourcesOf({ sources }: ReadJob): Attachment[] {

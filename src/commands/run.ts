@@ -6,6 +6,7 @@ import { benchCommand } from "./bench/bench.ts"
 import { buildCommand } from "./build.ts"
 import { checkCommand } from "./check.ts"
 import { devCommand } from "./dev.ts"
+import { issueCommand } from "./issue.ts"
 import { newCommand } from "./new.ts"
 import { standardTerminal, type Terminal } from "./terminal.ts"
 import { writeSchemas } from "./write-schemas.ts"
@@ -22,6 +23,7 @@ const commands: Record<string, Command> = {
     }),
   dev: (args, terminal) => devCommand(args, terminal),
   new: (args, terminal) => newCommand(args, { ...terminal, today: new Date().toISOString().slice(0, 10) }),
+  issue: (args, terminal) => issueCommand(args, { terminal, today: new Date().toISOString().slice(0, 10) }),
   schemas: async () => {
     writeSchemas("jobs", trades)
     return exitStatus.done

@@ -18,6 +18,8 @@ export interface Column {
 /** One row of a table; `total` and `group` rows are set apart. */
 export interface Row {
   cells: Cell[]
+  /** Set by the press where the last revision of the sheet did not have this row: a bar stands beside it. */
+  changed?: boolean
   as?: "total" | "group" | "hold"
 }
 

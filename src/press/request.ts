@@ -1,4 +1,4 @@
-import type { SetJob } from "./site-data.ts"
+import type { SetJob } from "./set-job.ts"
 
 /** What a command hands to Eleventy: the jobs to set, and the folder to write into. */
 export interface BuildRequest {

@@ -1,30 +1,20 @@
 import { existsSync } from "node:fs"
 import { join } from "node:path"
 import { dateText } from "../kernels/calendar/date-text.ts"
-import { Fault } from "../kernels/fault.ts"
-import { allSheets } from "../sheets/all-sheets.ts"
-import type { JobResult } from "../sheets/job-result.ts"
 import type { Sheet } from "../sheets/numbers.ts"
-import { type Pack, packsOf } from "../sheets/packs.ts"
-import { type Revision, revisionAddress, revisionOf } from "./addresses.ts"
+import type { Pack } from "../sheets/packs.ts"
+import { type Revision, revisionAddress } from "./addresses.ts"
 import { textArea } from "./drawn.ts"
 import { contentsHead, pageName, pageStyle } from "./page-style.ts"
+import { type RevisionPage, revisionPages } from "./revisions/revision-pages.ts"
+import type { RevisedSheet, SetJob } from "./set-job.ts"
 import { templatesFolder } from "./templates.ts"
-
-/** A job with its sheets and packs, ready to be set. */
-export interface SetJob {
-  ref: string
-  result: JobResult
-  sheets: Sheet[]
-  packs: Pack[]
-  revision: Revision
-}
 
 /** One sheet as the templates take it: the model and the words round it. */
 export interface SheetPage {
   code: string
   jobTitle: string
-  sheet: Sheet
+  sheet: RevisedSheet
   place: string
   revision: Revision
   revisionOn: string
@@ -62,8 +52,10 @@ export interface SiteData {
     packs: Pack[]
   }[]
   hosted: SheetPage[]
-  /** Every sheet's revision page, hosted or not. */
-  revisions: SheetPage[]
+  /** Every sheet of every job, hosted or not. */
+  all: SheetPage[]
+  /** What the QR of each paper ever handed out opens. */
+  revisions: RevisionPage[]
   documents: PrintDocument[]
 }
 
@@ -71,14 +63,6 @@ export interface SiteData {
 export interface SheetGroup {
   title: string
   sheets: { number: string; path: string; title: string; purpose: string }[]
-}
-
-/** A job's sheets, packs and revision. */
-export function setJob(ref: string, result: JobResult): SetJob {
-  const sheets = allSheets(result)
-  const paths = new Set(sheets.map((sheet) => sheet.path))
-  if (paths.size !== sheets.length) throw new Fault(`two sheets of ${ref} carry the same number`)
-  return { ref, result, sheets, packs: packsOf(result, sheets), revision: revisionOf(result.job) }
 }
 
 /** The templates' data for a set of jobs, in the order given. */
@@ -96,7 +80,8 @@ export function siteData(jobs: readonly SetJob[]): SiteData {
       packs: job.packs,
     })),
     hosted: jobs.flatMap((job) => pagesOf(job).filter((page) => page.sheet.hosted)),
-    revisions: jobs.flatMap(pagesOf),
+    all: jobs.flatMap(pagesOf),
+    revisions: jobs.flatMap(revisionPages),
     documents: jobs.flatMap((job) => [
       ...job.packs.map((pack) => packDocument(job, pack)),
       ...singleDocuments(job),
@@ -104,22 +89,18 @@ export function siteData(jobs: readonly SetJob[]): SiteData {
   }
 }
 
-function sheetPage(job: SetJob, sheet: Sheet): SheetPage {
-  const { result, revision } = job
+function sheetPage(job: SetJob, sheet: RevisedSheet): SheetPage {
+  const { result } = job
+  const { revision } = sheet
   return {
     code: result.job.code,
     jobTitle: result.job.title,
     sheet,
-    place: placeOf(result, sheet),
+    place: sheet.place,
     revision,
     revisionOn: dateText(revision.on),
     address: revisionAddress(result.job, sheet, revision),
-    rests: sheet.rests.map((id) => {
-      const entry = result.rules.entry(id)
-      return entry.reason === undefined
-        ? id
-        : `${id} (overridden: ${entry.value} ${entry.unit}, ${entry.reason})`
-    }),
+    rests: sheet.restsInWords,
     pageClass: `p-${pageName(sheet)}`,
     template: templateOf(sheet),
     width: textArea[sheet.orientation].width,
@@ -132,12 +113,7 @@ function templateOf({ kind }: Sheet): string {
   return existsSync(join(templatesFolder, "includes", own)) ? own : "sheets/sheet.njk"
 }
 
-function placeOf(result: JobResult, sheet: Sheet): string {
-  const room = result.house.rooms.find((each) => each.id === sheet.room)
-  return room ? `${room.id}  ${room.name}` : result.job.title
-}
-
-function packDocument(job: SetJob, pack: Pack): PrintDocument {
+function packDocument(job: SetJob, pack: Pack<RevisedSheet>): PrintDocument {
   return document(job, { pack, sheets: pack.sheets, path: `print/${job.ref}/${pack.id}` })
 }
 
@@ -156,15 +132,24 @@ function singleDocuments(job: SetJob): PrintDocument[] {
 
 function document(
   job: SetJob,
-  { pack, sheets, path }: { pack: PrintDocument["pack"]; sheets: readonly Sheet[]; path: string },
+  { pack, sheets, path }: { pack: PrintDocument["pack"]; sheets: readonly RevisedSheet[]; path: string },
 ): PrintDocument {
   const pages = sheets.map((sheet) => sheetPage(job, sheet))
-  const block = { job: job.result.job, revision: job.revision, pack }
+  const block = { job: job.result.job, pack }
   const contents = pack.bound
-    ? [pageStyle(contentsHead(job.result.job), { ...block, place: job.result.job.title })]
+    ? [
+        pageStyle(contentsHead(job.result.job), {
+          ...block,
+          revision: job.revision,
+          place: job.result.job.title,
+        }),
+      ]
     : []
   const own = pages.map((page) =>
-    pageStyle({ ...page.sheet, address: page.address }, { ...block, place: page.place }),
+    pageStyle(
+      { ...page.sheet, address: page.address },
+      { ...block, revision: page.revision, place: page.place },
+    ),
   )
   const styles = [...contents, ...own].join("\n")
   return {

@@ -2,24 +2,24 @@ import type { JobResult } from "./job-result.ts"
 import type { Sheet } from "./numbers.ts"
 
 /** Sheets bound together for one reader. */
-export interface Pack {
+export interface Pack<S extends Sheet = Sheet> {
   /** File name without its ending: `room-a1`, `trade-floors`, `client`, `archive`, `job`. */
   id: string
   title: string
   /** True if it is printed on both sides and bound, with a contents page. */
   bound: boolean
-  sheets: Sheet[]
+  sheets: S[]
 }
 
 /** The packs of a job by reader: one a room, one a trade, the client's, the office's archive, and the whole job bound. */
-export function packsOf(result: JobResult, sheets: readonly Sheet[]): Pack[] {
-  const rooms = result.house.rooms.flatMap((room): Pack[] => {
+export function packsOf<S extends Sheet>(result: JobResult, sheets: readonly S[]): Pack<S>[] {
+  const rooms = result.house.rooms.flatMap((room): Pack<S>[] => {
     const own = sheets.filter((sheet) => sheet.room === room.id && sheet.audience.includes("trade"))
     return own.length > 0
       ? [{ id: `room-${room.id.toLowerCase()}`, title: `${room.id} ${room.name}`, bound: false, sheets: own }]
       : []
   })
-  const trades = result.trades.flatMap((trade): Pack[] => {
+  const trades = result.trades.flatMap((trade): Pack<S>[] => {
     const own = sheets.filter((sheet) => sheet.trade === trade.id && sheet.audience.includes("trade"))
     if (own.length === 0) return []
     const shared = sheets.filter((sheet) => sheet.kind === "saw" && trade.id === "joinery")

@@ -2,7 +2,7 @@ import { createEvents, type DateArray, type EventAttributes } from "ics"
 import type { Instant } from "../../kernels/calendar/instant.ts"
 import { instantAt } from "../../kernels/calendar/instant.ts"
 import { Fault } from "../../kernels/fault.ts"
-import type { SetJob } from "../site-data.ts"
+import type { SetJob } from "../set-job.ts"
 
 /** `programme.ics` (RFC 5545): one event a step, in universal time; stamps come from the revision's day, never the clock. */
 export function calendarFile({ result, revision }: SetJob): string {

@@ -2,7 +2,7 @@ import { stringify } from "csv-stringify/sync"
 import { fixed } from "../../kernels/units.ts"
 import { packsText } from "../../sheets/deliveries.ts"
 import { endText } from "../../sheets/saw.ts"
-import type { SetJob } from "../site-data.ts"
+import type { SetJob } from "../set-job.ts"
 import { siteClock } from "./job-json.ts"
 
 /** One CSV file of a job. */
@@ -132,7 +132,10 @@ function programmeCsv({ result }: SetJob): string {
 
 /** Rows as CSV; text that a spreadsheet would run as a formula is set off with an apostrophe. */
 export function csvText(head: readonly string[], rows: readonly (readonly Cell[])[]): string {
-  return stringify([head, ...rows.map((row) => row.map(harmless))], { record_delimiter: "\r\n" })
+  return stringify([head, ...rows.map((row) => row.map(harmless))], {
+    record_delimiter: "\r\n",
+    quoted_match: /[\r\n]/,
+  })
 }
 
 function harmless(cell: Cell): Cell {

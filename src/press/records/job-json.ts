@@ -1,5 +1,5 @@
 import { clockAt, type Instant, instantText } from "../../kernels/calendar/instant.ts"
-import type { SetJob } from "../site-data.ts"
+import type { SetJob } from "../set-job.ts"
 import { jsonText } from "./plain.ts"
 
 /** `job.json`: every computed result of a job, machine-readable, keys sorted. */

@@ -1,33 +1,11 @@
-import { createHash } from "node:crypto"
+import { sha256 } from "../revisions/fingerprint.ts"
 import type { SheetPage } from "../site-data.ts"
-import { jsonText, plain } from "./plain.ts"
+import { jsonText } from "./plain.ts"
 
 /** A file of the output: its path below the job's private folder or below the site, and its bytes. */
 export interface WrittenFile {
   path: string
   bytes: Uint8Array
-}
-
-/** sha256 of bytes or text, as hexadecimal text. */
-export function sha256(content: Uint8Array | string): string {
-  return createHash("sha256").update(content).digest("hex")
-}
-
-/** What a reader of a sheet sees, as one figure: it changes when and only when something shown changes. */
-export function contentHash(page: SheetPage): string {
-  const { sheet, place, rests } = page
-  return sha256(
-    JSON.stringify(
-      plain({
-        title: sheet.title,
-        purpose: sheet.purpose,
-        datum: sheet.datum,
-        blocks: sheet.blocks,
-        place,
-        rests,
-      }),
-    ),
-  )
 }
 
 /** `manifest.json`: every file with bytes and sha256, every sheet with its content hash and address, and the browser that printed. */
@@ -51,7 +29,8 @@ export function manifestText(given: {
       pages,
       audience: page.sheet.audience,
       hosted: page.sheet.hosted,
-      contentHash: contentHash(page),
+      contentHash: page.sheet.fingerprint.hash,
+      revision: page.revision.letter,
       url: page.address,
     })),
   })
