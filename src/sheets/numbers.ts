@@ -33,6 +33,7 @@ export const kindNumbers: Readonly<Record<string, number>> = {
   "door-record": 59,
   "storey-plans": 60,
   "survey-form": 61,
+  stair: 62,
   // the client
   "client-schedule": 70,
   "client-choices": 71,

@@ -1,6 +1,7 @@
 import type { Trade } from "../trade.ts"
 import { doorsAcross } from "./across.ts"
 import { type DoorsInputs, doorInputs, doorsInputs } from "./inputs.ts"
+import { liningFacts } from "./lining-facts.ts"
 import { rules } from "./rules.ts"
 import { doorSheets } from "./sheets/door-sheet.ts"
 import { doorsWork } from "./work.ts"
@@ -29,6 +30,7 @@ export const doors: Trade<DoorsInputs> = {
     { use: "threshold-seal", kind: "each", what: "seal at the foot of a leaf" },
   ],
   rules,
+  facts: liningFacts,
   work: doorsWork,
   sheets: doorSheets,
   across: doorsAcross,

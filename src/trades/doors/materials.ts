@@ -7,7 +7,10 @@ import type { RulesRead } from "./rules-read.ts"
 const trade = "doors"
 const square: EndCut = { as: "square", setting: 0 }
 
-/** Lining legs and head, stop legs and head of one doorway, to be cut from lengths; empty where nothing is made. */
+/**
+ * Lining legs and head, stop legs and head of one doorway, to be cut from lengths; empty where nothing is made. The legs stand on the
+ * deck, so they are longer than the lining's height by what the highest floor lies over it; stops end at the floor.
+ */
 export function liningPieces(hung: HungDoor, job: JobFacts): Piece[] {
   const { fitted, door, home, work } = hung
   if (!fitted || !makesLining(door) || !fitted.lining) return []
@@ -27,10 +30,11 @@ export function liningPieces(hung: HungDoor, job: JobFacts): Piece[] {
     right: square,
     mayBeJointed: false,
   })
+  const leg = internalHeight + hung.floors.highest - home.storey.deck
   const legs = lining
     ? [
-        piece("L1", lining.id, `Door ${door.id}: lining leg`, internalHeight),
-        piece("L2", lining.id, `Door ${door.id}: lining leg`, internalHeight),
+        piece("L1", lining.id, `Door ${door.id}: lining leg`, leg),
+        piece("L2", lining.id, `Door ${door.id}: lining leg`, leg),
         piece("L3", lining.id, `Door ${door.id}: lining head, over the legs`, internalWidth + 2 * thickness),
       ]
     : []

@@ -1,16 +1,13 @@
-import type { Mm } from "../../kernels/units.ts"
-import type { DoorInWall, Room } from "../../survey/room.ts"
+import { type Mm, roundHalfUp } from "../../kernels/units.ts"
+import type { Room } from "../../survey/room.ts"
 import type { JobFacts, Piece } from "../trade.ts"
+import { type LiningInside, liningInside } from "./lining-inside.ts"
+import type { Stop } from "./runs.ts"
 
 /** The architraves of one doorway on the face of one room. */
-export interface SetOfArchitraves {
+export interface SetOfArchitraves extends Stop {
   door: string
-  wall: number
-  /** Inside of the lining: width between legs and height from the finished floor, mm. */
-  inside: { width: Mm; height: Mm }
-  /** Outer edges along the wall from its left end, mm: the skirting stops there. */
-  outerFrom: Mm
-  outerTo: Mm
+  inside: LiningInside
 }
 
 /** What architraves are cut from. */
@@ -19,21 +16,27 @@ export interface ArchitraveTask {
   product: string
   width: Mm
   job: JobFacts
+  /** Height of the plinth blocks that the legs stand on, mm; 0 without. */
+  plinth?: Mm
 }
 
 const mitre = { as: "internal-mitre", setting: 45 } as const
 const square = { as: "square", setting: 0 } as const
 
 /**
- * The architrave sets of a room: every lined doorway on this face. The lining's inside comes from the trade that hangs doors;
- * a doorway whose lining stays is measured between linings, a stud opening loses linings and packing.
+ * The architrave sets of a room: every lined doorway on this face, with the outer edges of its legs along the wall, where the
+ * skirting stops.
  */
-export function architraveSets({ room, width, job }: Omit<ArchitraveTask, "product">): SetOfArchitraves[] {
+export function architraveSets({
+  room,
+  width,
+  job,
+}: Omit<ArchitraveTask, "product" | "plinth">): SetOfArchitraves[] {
   const beyond = job.rules.value("joinery-architrave-margin") + width
   return room.doors
     .filter(({ door }) => door.lining !== "none")
     .map((here) => {
-      const inside = insideOf(here, room, job)
+      const inside = liningInside(here, room, job)
       const middle = here.fromLeft + here.width / 2
       return {
         door: here.door.id,
@@ -50,8 +53,8 @@ export function architravePieces(sets: readonly SetOfArchitraves[], task: Archit
   const margin = task.job.rules.value("joinery-architrave-margin")
   return sets.flatMap(({ door, wall, inside }): Piece[] => {
     const base = { trade: "joinery", room: task.room.id, wall, product: task.product, mayBeJointed: false }
-    const leg = inside.height + margin + task.width
-    const head = inside.width + 2 * (margin + task.width)
+    const leg = roundHalfUp(inside.height + margin + task.width - (task.plinth ?? 0), 1)
+    const head = roundHalfUp(inside.width + 2 * (margin + task.width), 1)
     const mark = `${task.room.id}-${wall}-${door}`
     return [
       {
@@ -83,18 +86,4 @@ export function architravePieces(sets: readonly SetOfArchitraves[], task: Archit
       },
     ]
   })
-}
-
-function insideOf(here: DoorInWall, room: Room, job: JobFacts): { width: Mm; height: Mm } {
-  for (const facts of job.passed.values()) {
-    const lining = facts.linings?.[here.door.id]
-    if (lining) return lining
-  }
-  const { door } = here
-  const lining = job.rules.value("joinery-lining-thickness")
-  const packing = job.rules.value("joinery-lining-packing")
-  const studs = door.lengthsTo === "lining" ? 0 : 2 * lining + packing
-  const head = door.lengthsTo === "lining" ? 0 : lining + packing / 2
-  const floor = door.heightsFrom === "deck" ? (job.passed.get(room.id)?.floorBuildUp ?? 0) : 0
-  return { width: here.width - studs, height: here.height - head - floor }
 }

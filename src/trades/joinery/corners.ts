@@ -3,6 +3,7 @@ import type { EndCut } from "../trade.ts"
 
 /** Off square by less than this, an end is sawn square and the joint closed with the plane, degrees. */
 const nearSquare = 0.5
+const rightAngle: Degrees = 90
 
 const radians = (degrees: Degrees) => (degrees * Math.PI) / 180
 
@@ -35,4 +36,9 @@ export function internalEnd(angle: Degrees, thickness: Mm, fixed: "first" | "sec
 export function externalEnd(angle: Degrees, thickness: Mm): CornerEnd {
   const turn = angle - 180
   return { cut: { as: "external-mitre", setting: turn / 2 }, reach: thickness * Math.tan(radians(turn / 2)) }
+}
+
+/** A skirting's end where the wall gives way to an open edge: mitred, and its profile returned to the wall. */
+export function returnEnd(): CornerEnd {
+  return { cut: { as: "return", setting: rightAngle / 2 }, reach: 0 }
 }

@@ -1,10 +1,11 @@
 import type { RoomFacts, Task, Trade } from "../trade.ts"
+import { joineryAcross } from "./across.ts"
 import { type JoineryInputs, joineryInputs } from "./inputs.ts"
 import { joineryRules } from "./rules.ts"
 import { joinerySheets } from "./sheet.ts"
 import { joineryWork } from "./work.ts"
 
-/** Second-fix joinery: skirting, architraves, nosings, thresholds. */
+/** Second-fix joinery: skirting, architraves, trims, nosings, thresholds, stair parts. */
 export const joinery: Trade<JoineryInputs> = {
   id: "joinery",
   title: "Joinery",
@@ -13,6 +14,7 @@ export const joinery: Trade<JoineryInputs> = {
   uses: [
     { use: "skirting", kind: "length", what: "skirting" },
     { use: "architrave", kind: "length", what: "architrave" },
+    { use: "plinth", kind: "length", what: "plinth blocks, sawn from a length" },
     { use: "nosing", kind: "length", what: "stair nosing" },
     { use: "threshold", kind: "length", what: "threshold bar" },
     { use: "grab-adhesive", kind: "each", what: "grab adhesive" },
@@ -21,6 +23,7 @@ export const joinery: Trade<JoineryInputs> = {
   facts: joineryFacts,
   work: joineryWork,
   sheets: joinerySheets,
+  across: joineryAcross,
 }
 
 /** What other trades need: the skirting that covers the floor's gap, the architraves to be painted. */

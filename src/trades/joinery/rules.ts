@@ -1,4 +1,5 @@
 import type { RuleEntry } from "../../rulebook/entry.ts"
+import { stairRules } from "./stairs/rules.ts"
 
 const practice = { status: "common practice", source: null } as const
 const warranty = "NHBC Standards chapter 6.7 (edition as read, 2018 and current page)"
@@ -111,6 +112,29 @@ export const joineryRules: RuleEntry[] = [
     ...practice,
   },
   {
+    id: "joinery-plinth-wider",
+    what: "plinth block wider than the architrave on it",
+    value: 6,
+    unit: "mm",
+    range: "5 to 10",
+    ...practice,
+  },
+  {
+    id: "joinery-plinth-higher",
+    what: "plinth block higher than the skirting that stops at it",
+    value: 15,
+    unit: "mm",
+    range: "10 to 25",
+    ...practice,
+  },
+  {
+    id: "joinery-made-hours",
+    what: "piece of a shelf, frame, boxing or panel cut and fixed by one joiner",
+    value: 0.4,
+    unit: "h",
+    ...practice,
+  },
+  {
     id: "joinery-waste",
     what: "waste by rule of thumb, straight rooms",
     value: 10,
@@ -134,4 +158,5 @@ export const joineryRules: RuleEntry[] = [
     status: "published",
     source: "NHBC Standards chapter 8.5 D2, 2006 text",
   },
+  ...stairRules,
 ]

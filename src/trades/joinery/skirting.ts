@@ -1,9 +1,9 @@
-import { fixed, type Mm, mmText } from "../../kernels/units.ts"
+import { fixed, type Mm, mmText, roundHalfUp } from "../../kernels/units.ts"
 import type { Rules } from "../../rulebook/rules.ts"
-import type { Room, Wall } from "../../survey/room.ts"
+import type { Room } from "../../survey/room.ts"
 import type { EndCut, Piece } from "../trade.ts"
-import type { SetOfArchitraves } from "./architraves.ts"
-import { type CornerEnd, externalEnd, internalEnd } from "./corners.ts"
+import { jointsOf, partsOf } from "./joints.ts"
+import { type Run, runsOfRoom, type Stop } from "./runs.ts"
 
 /** What a room's skirting is cut from and stops at. */
 export interface SkirtingTask {
@@ -13,30 +13,23 @@ export interface SkirtingTask {
   /** Longest piece to be handled: the longest stock less its trims, or what goes up the stair. */
   longest: Mm
   without: readonly number[]
-  architraves: readonly SetOfArchitraves[]
+  architraves: readonly Stop[]
   rules: Rules
 }
 
-/** One run of skirting along a wall, between corners and architraves. */
-interface Run {
-  wall: Wall
-  from: Mm
-  to: Mm
-  left: CornerEnd
-  right: CornerEnd
-}
-
-const square: CornerEnd = { cut: { as: "square", setting: 0 }, reach: 0 }
-const stops: CornerEnd = { cut: { as: "against-architrave", setting: 0 }, reach: 0 }
+/** Letters of the parts of a jointed run. */
+const partLetters = "abcdefgh"
 
 /**
  * A room's skirting run by run, each wall left to right: scribed at internal corners (the left end of each wall is scribed over
- * the board before it), mitred at external ones, square against architraves, scarfed where a run is longer than can be handled.
- * @returns pieces with long points, settings and marks, in order of wall
+ * the board before it), mitred at external ones, square against architraves, returned at an open edge, scarfed over a fixing where
+ * a run is longer than can be handled.
+ * @returns pieces with long and short points, settings and marks, in order of wall; tenths of a millimetre
  */
 export function skirtingPieces(task: SkirtingTask): Piece[] {
-  return skirtedWalls(task.room, task.without).flatMap((wall) =>
-    runsOf(wall, task).flatMap((run, index) => piecesOf(run, index, task)),
+  const runs = runsOfRoom({ ...task, stops: task.architraves })
+  return runs.flatMap((run) =>
+    piecesOf(run, 1 + runs.filter((each) => each.wall === run.wall).indexOf(run), task),
   )
 }
 
@@ -45,87 +38,79 @@ export function skirtedLength(pieces: readonly Piece[]): Mm {
   return pieces.reduce((sum, piece) => sum + piece.length, 0)
 }
 
-function skirtedWalls(room: Room, without: readonly number[]): Wall[] {
-  return room.walls.filter((wall) => isSkirted(wall) && !without.includes(wall.number))
+/** A skirting run in words for the workings. */
+export function runText(pieces: readonly Piece[]): string {
+  return `${pieces.length} pieces, ${fixed(skirtedLength(pieces) / 1000, 2)} m; longest ${mmText(Math.max(0, ...pieces.map((piece) => piece.length)))}`
 }
 
-function isSkirted(wall: Wall): boolean {
-  return wall.is !== "open-edge" && wall.is !== "wardrobe"
-}
-
-function runsOf(wall: Wall, task: SkirtingTask): Run[] {
-  const { room, thickness, without, architraves } = task
-  const before = room.walls[(wall.number + room.walls.length - 2) % room.walls.length]!
-  const after = room.walls[wall.number % room.walls.length]!
-  const meets = (other: Wall) => isSkirted(other) && !without.includes(other.number)
-  const leftEnd = endAt(wall.angleAtStart, thickness, { meets: meets(before), fixed: "second" })
-  const rightEnd = endAt(wall.angleAtEnd, thickness, { meets: meets(after), fixed: "first" })
-  const gaps = architraves.filter((set) => set.wall === wall.number).sort((a, b) => a.outerFrom - b.outerFrom)
-  const runs: Run[] = []
-  let from: Mm = 0
-  let left = leftEnd
-  for (const gap of gaps) {
-    if (gap.outerFrom > from) runs.push({ wall, from, to: gap.outerFrom, left, right: stops })
-    from = Math.max(from, gap.outerTo)
-    left = stops
-  }
-  if (wall.length > from) runs.push({ wall, from, to: wall.length, left, right: rightEnd })
-  return runs
-}
-
-function endAt(angle: number, thickness: Mm, at: { meets: boolean; fixed: "first" | "second" }): CornerEnd {
-  if (!at.meets) return square
-  if (angle > 180) return externalEnd(angle, thickness)
-  return internalEnd(angle, thickness, at.fixed)
-}
-
-function piecesOf(run: Run, index: number, task: SkirtingTask): Piece[] {
-  const length = run.to - run.from + run.left.reach + run.right.reach
-  if (length <= 0) return []
-  const parts = splitRun(length, task)
-  return parts.map((part, number): Piece => {
-    const left: EndCut = number === 0 ? run.left.cut : scarf(task.rules)
-    const right: EndCut = number === parts.length - 1 ? run.right.cut : scarf(task.rules)
-    const shorter = part - shortening(run, task.thickness)
+function piecesOf(run: Run, number: number, task: SkirtingTask): Piece[] {
+  const { rules, thickness, longest, room, product } = task
+  const setting = rules.value("joinery-scarf-setting")
+  const overlap = thickness * Math.tan((setting * Math.PI) / 180)
+  const ends = { from: run.from - run.left.reach, to: run.to + run.right.reach, overlap }
+  if (ends.to <= ends.from) return []
+  const joints = jointsOf({
+    ...ends,
+    longest,
+    spacing: rules.value("joinery-skirting-fixing"),
+    clear: rules.value("joinery-scarf-corner"),
+  })
+  const parts = partsOf(ends, joints.at)
+  const scarf: EndCut = { as: "scarf", setting }
+  const wall = run.wall.number
+  return parts.map((part, index): Piece => {
+    const isFirst = index === 0
+    const isLast = index === parts.length - 1
+    const shorter = shortening({
+      left: isFirst ? backShort(run.left.cut, run.left.reach, thickness) : null,
+      right: isLast ? backShort(run.right.cut, run.right.reach, thickness) : null,
+      overlap,
+    })
+    const length = tenths(part)
     return {
-      mark: `${task.room.id}-${run.wall.number}-S${index + 1}${parts.length > 1 ? "ab".charAt(number) || String(number) : ""}`,
+      mark: `${room.id}-${wall}-S${number}${parts.length > 1 ? partLetters.charAt(index) : ""}`,
       trade: "joinery",
-      room: task.room.id,
-      wall: run.wall.number,
-      product: task.product,
-      what: `skirting, wall ${run.wall.number}${parts.length > 1 ? `, part ${number + 1} of ${parts.length}` : ""}`,
-      length: Math.round(part * 10) / 10,
-      shortPoint: shorter < part ? Math.round(shorter * 10) / 10 : undefined,
-      left,
-      right,
+      room: room.id,
+      wall,
+      product,
+      what: parts.length > 1 ? partText({ wall, index, of: parts.length, joints }) : `skirting, wall ${wall}`,
+      length,
+      shortPoint: shorter > 0 ? tenths(part - shorter) : undefined,
+      left: isFirst ? run.left.cut : scarf,
+      right: isLast ? run.right.cut : scarf,
       mayBeJointed: false,
     }
   })
 }
 
-/** How much shorter the back of an externally mitred piece is than its face. */
-function shortening(run: Run, _thickness: Mm): Mm {
-  return Math.max(0, run.left.reach) + Math.max(0, run.right.reach)
+interface Part {
+  wall: number
+  index: number
+  of: number
+  joints: { at: readonly Mm[]; overFixing: boolean }
 }
 
-function scarf(rules: Rules): EndCut {
-  return { as: "scarf", setting: rules.value("joinery-scarf-setting") }
+function partText({ wall, index, of, joints }: Part): string {
+  const at = joints.at[index] ?? joints.at[index - 1]!
+  const block = joints.overFixing ? "over a fixing" : "over a block"
+  return `skirting, wall ${wall}, part ${index + 1} of ${of}, joint ${block} at ${mmText(at)}`
 }
 
-/** A run cut into as few parts as can be handled; each joint takes the board's thickness at a 45 degree scarf; none near a corner. */
-function splitRun(length: Mm, { longest, thickness, rules }: SkirtingTask): Mm[] {
-  if (length <= longest) return [length]
-  const overlap = thickness * Math.tan((rules.value("joinery-scarf-setting") * Math.PI) / 180)
-  const count = Math.ceil((length - overlap) / (longest - overlap))
-  const total = length + overlap * (count - 1)
-  const least = rules.value("joinery-scarf-corner")
-  const rest = total - longest * (count - 1)
-  if (rest >= least) return [...Array.from({ length: count - 1 }, () => longest), rest]
-  const shared = (longest + rest) / 2
-  return [...Array.from({ length: count - 2 }, () => longest), shared, shared]
+/**
+ * How much shorter the shorter face of a part is than its long points. At a scarf the right-hand board laps over the face of the
+ * left-hand one: the left one is long at the back, the right one at the face. `null` stands for a scarf.
+ */
+function shortening({ left, right, overlap }: { left: Mm | null; right: Mm | null; overlap: Mm }): Mm {
+  if (right === null) return left === null ? overlap : Math.max(left, overlap)
+  return (left ?? overlap) + right
 }
 
-/** A skirting run in words for the workings. */
-export function runText(pieces: readonly Piece[]): string {
-  return `${pieces.length} pieces, ${fixed(skirtedLength(pieces) / 1000, 2)} m; longest ${mmText(Math.max(0, ...pieces.map((piece) => piece.length)))}`
+/** How much shorter a sawn end leaves the back than the face: at a mitre its reach, at a return the board's thickness. */
+function backShort({ as }: EndCut, reach: Mm, thickness: Mm): Mm {
+  if (as === "return") return thickness
+  return as === "external-mitre" ? reach : 0
+}
+
+function tenths(length: Mm): Mm {
+  return roundHalfUp(length, 1)
 }

@@ -1,67 +1,136 @@
-import type { Finding } from "../../kernels/finding.ts"
-import { fixed, type Mm, mmText } from "../../kernels/units.ts"
-import type { Piece, Quantity, Step, Task, Work } from "../trade.ts"
+import type { Mm } from "../../kernels/units.ts"
+import type { Piece, Quantity, Task, Work } from "../trade.ts"
 import { noWork } from "../trade.ts"
 import { architravePieces, architraveSets, type SetOfArchitraves } from "./architraves.ts"
 import { joineryCautions } from "./cautions.ts"
+import { joineryFindings } from "./findings.ts"
 import type { JoineryInputs } from "./inputs.ts"
+import { keptLinings } from "./kept-linings.ts"
+import { madePieces, nosingPieces, thresholdPieces, trimPieces } from "./parts.ts"
+import { outToPlinths, plinthPieces, plinthQuantity, plinthSize } from "./plinths.ts"
+import { joineryQuantities } from "./quantities.ts"
 import { skirtedLength, skirtingPieces } from "./skirting.ts"
+import { stairPieces } from "./stairs/pieces.ts"
+import { openEdges, stairCautions } from "./stairs/steps.ts"
+import { joinerySteps } from "./steps.ts"
+import { type ThresholdBar, thresholdBars } from "./thresholds.ts"
 
 type JoineryTask = Task<JoineryInputs>
-type LengthGood = {
-  id: string
-  name: string
-  thickness: Mm
-  width: Mm
-  lengths: { length: Mm }[]
-  material: string
-  primed: boolean
+/** A product sold in lengths, as far as joinery minds it. */
+type LengthGood = NonNullable<ReturnType<typeof product>>
+
+/** Everything a room's joinery is cut into. */
+export interface RoomPieces {
+  skirting: LengthGood | undefined
+  architrave: LengthGood | undefined
+  sets: SetOfArchitraves[]
+  bars: ThresholdBar[]
+  skirtings: Piece[]
+  architraves: Piece[]
+  plinths: Piece[]
+  trims: Piece[]
+  made: Piece[]
+  thresholds: Piece[]
+  nosings: Piece[]
+  stairs: Piece[]
 }
 
-/** Skirting, architraves, nosings and thresholds of a room as pieces to saw, with quantities, steps and cautions. */
+/**
+ * Skirting, architraves, trims, thresholds, nosings, stair parts and what is made on site in a room, as pieces to saw, with
+ * quantities, steps, cautions and findings. Pieces that are sawn already are left out of `pieces` and named in `results.sawn`.
+ */
 export function joineryWork(task: JoineryTask): Work {
-  const { room, job, input } = task
-  const skirting = input.skirting === false ? undefined : product(task, input.skirting, "skirting")
-  const architrave = input.architrave === false ? undefined : product(task, input.architrave, "architrave")
-  const sets = architrave ? architraveSets({ room, width: architrave.width, job }) : []
-  const skirtings = skirting
-    ? skirtingPieces({
-        room,
-        product: skirting.id,
-        thickness: skirting.thickness,
-        longest: longestPiece(skirting, task),
-        without: input.without,
-        architraves: sets,
-        rules: job.rules,
-      })
-    : []
-  const architraves = architrave
-    ? architravePieces(sets, { room, product: architrave.id, width: architrave.width, job })
-    : []
-  const nosings = nosingPieces(task)
-  const pieces = [...skirtings, ...architraves, ...nosings]
+  const cut = roomPieces(task)
+  const all = allOf(cut)
+  const edges = openEdges(task)
+  const goods = all.flatMap((piece) => task.job.product(piece.product, "length") ?? [])
   return {
     ...noWork(),
-    pieces,
-    quantities: quantities({ task, skirtings, architraves, nosings, skirting, architrave }),
-    steps: steps({ task, skirtings, sets, nosings }),
-    cautions: joineryCautions([skirting, architrave].some((good) => good?.material === "mdf")),
-    findings: findings({ task, skirting, architrave }),
-    rests: rests(pieces),
+    pieces: all.filter((piece) => !task.input.sawn.includes(piece.mark)),
+    quantities: quantities(task, cut),
+    steps: joinerySteps({ task, ...cut }),
+    cautions: [
+      ...joineryCautions(goods, { adhesive: cut.skirtings.length + cut.nosings.length > 0 }),
+      ...stairCautions(edges),
+    ],
+    findings: joineryFindings({ task, ...cut, marks: all.map((piece) => piece.mark) }),
+    rests: all.length > 0 ? rests(cut, task) : [],
     results: {
-      skirtingRun: skirtedLength(skirtings),
-      architraveSets: sets.map(({ door, wall, inside }) => ({
-        door,
-        wall,
-        width: inside.width,
-        height: inside.height,
-      })),
-      thresholds: input.threshold.map(({ door, profile }) => ({ door, profile })),
+      skirtingRun: skirtedLength(cut.skirtings),
+      architraveSets: cut.sets.map(({ door, wall, inside }) => ({ door, wall, ...inside })),
+      thresholds: cut.bars,
+      keptLinings: keptLinings(task),
+      stairs: task.input.stairs,
+      sawn: all.filter((piece) => task.input.sawn.includes(piece.mark)).map((piece) => piece.mark),
     },
   }
 }
 
-function product(task: JoineryTask, id: string | undefined, use: string): LengthGood | undefined {
+/** Every piece of a room by what it is for, whether it is sawn already or not. */
+export function roomPieces(task: JoineryTask): RoomPieces {
+  const { room, job, input } = task
+  const skirting = input.skirting === false ? undefined : product(task, input.skirting, "skirting")
+  const architrave = input.architrave === false ? undefined : product(task, input.architrave, "architrave")
+  const sets = architrave ? architraveSets({ room, width: architrave.width, job }) : []
+  const block =
+    input.plinths && skirting && architrave ? plinthSize(skirting, architrave, job.rules) : undefined
+  const stops = block && architrave ? outToPlinths(sets, block, architrave) : sets
+  const bars = thresholdBars(task)
+  return {
+    skirting,
+    architrave,
+    sets,
+    bars,
+    skirtings: skirting
+      ? skirtingPieces({
+          room,
+          product: skirting.id,
+          thickness: skirting.thickness,
+          longest: longestPiece(skirting, task),
+          without: input.without,
+          architraves: stops,
+          rules: job.rules,
+        })
+      : [],
+    architraves: architrave
+      ? architravePieces(sets, {
+          room,
+          product: architrave.id,
+          width: architrave.width,
+          job,
+          ...(block && { plinth: block.height }),
+        })
+      : [],
+    plinths: block
+      ? plinthPieces(sets, {
+          room: room.id,
+          product: product(task, undefined, "plinth")?.id,
+          height: block.height,
+        })
+      : [],
+    trims: trimPieces(task),
+    made: madePieces(task),
+    thresholds: thresholdPieces(bars, room.id),
+    nosings: nosingPieces(task),
+    stairs: stairPieces(input.stairs, room.id, job),
+  }
+}
+
+/** The pieces of a room in the order of its sheet: by wall where they have one. */
+export function allOf(cut: RoomPieces): Piece[] {
+  return [
+    ...cut.skirtings,
+    ...cut.architraves,
+    ...cut.plinths,
+    ...cut.trims,
+    ...cut.made,
+    ...cut.thresholds,
+    ...cut.nosings,
+    ...cut.stairs,
+  ]
+}
+
+function product(task: JoineryTask, id: string | undefined, use: string) {
   return task.job.product(id ?? task.job.chosen(use), "length")
 }
 
@@ -70,189 +139,35 @@ function longestPiece(good: LengthGood, { job }: JoineryTask): Mm {
   return Math.min(stock, job.carry.longest)
 }
 
-function nosingPieces(task: JoineryTask): Piece[] {
-  const { input, room } = task
-  const good = input.nosing ? product(task, input.nosing.product, "nosing") : undefined
-  if (!good || !input.nosing) return []
-  return input.nosing.lengths.map((length, index) => ({
-    mark: `${room.id}-N${index + 1}`,
-    trade: "joinery",
-    room: room.id,
-    product: good.id,
-    what: `nosing ${index + 1}`,
-    length,
-    left: { as: "square", setting: 0 },
-    right: { as: "square", setting: 0 },
-    mayBeJointed: false,
-  }))
-}
-
-interface Parts {
-  task: JoineryTask
-  skirtings: Piece[]
-  architraves: Piece[]
-  nosings: Piece[]
-  skirting?: LengthGood
-  architrave?: LengthGood
-}
-
-function quantities({ task, skirtings, architraves, nosings, skirting, architrave }: Parts): Quantity[] {
-  const { room, job } = task
-  const list = [
-    lengthsOf(skirtings, skirting, { room: room.id, what: "Skirting" }),
-    lengthsOf(architraves, architrave, { room: room.id, what: "Architraves" }),
-    lengthsOf(nosings, product(task, task.input.nosing?.product, "nosing"), {
-      room: room.id,
-      what: "Nosings",
-    }),
-  ].filter((quantity) => quantity !== null)
-  const adhesive = job.chosen("grab-adhesive")
-  if (skirtings.length > 0 && adhesive) {
-    const run = skirtedLength(skirtings) / 1000
-    const tubes = run / job.rules.value("joinery-adhesive-run")
-    list.push({
-      trade: "joinery",
-      room: room.id,
-      what: "Grab adhesive",
-      product: adhesive,
-      net: tubes,
-      gross: tubes,
-      unit: "nr",
-      from: `${fixed(run, 2)} m of skirting at ${job.rules.value("joinery-adhesive-run")} m a tube`,
-    })
-  }
-  return list
-}
-
-function lengthsOf(
-  pieces: readonly Piece[],
-  good: LengthGood | undefined,
-  of: { room: string; what: string },
-): Quantity | null {
-  if (pieces.length === 0 || !good) return null
-  const run = skirtedLength(pieces) / 1000
-  return {
-    trade: "joinery",
-    room: of.room,
-    what: of.what,
-    product: good.id,
-    net: run,
-    gross: run,
-    unit: "m",
-    from: `${pieces.length} pieces, cut to the saw sheet`,
-  }
-}
-
-function steps({
-  task,
-  skirtings,
-  sets,
-  nosings,
-}: {
-  task: JoineryTask
-  skirtings: Piece[]
-  sets: SetOfArchitraves[]
-  nosings: Piece[]
-}): Step[] {
+function quantities(task: JoineryTask, cut: RoomPieces): Quantity[] {
   const { room, job, input } = task
-  const rule = (id: string) => job.rules.value(id)
-  const base = { trade: "joinery", room: room.id, after: [], noisy: true, dusty: true }
-  const list: Step[] = []
-  if (sets.length > 0) {
-    list.push({
-      ...base,
-      key: `joinery/${room.id}/architraves`,
-      title: "Fix architraves",
-      detail: `${sets.map((set) => set.door).join(", ")}: margin ${rule("joinery-architrave-margin")} mm all round, fixings every ${rule("joinery-architrave-fixing")} mm.`,
-      stage: "second-fix",
-      hours: sets.length * rule("joinery-architrave-hours"),
-    })
-  }
-  if (skirtings.length > 0) {
-    const run = skirtedLength(skirtings) / 1000
-    list.push({
-      ...base,
-      key: `joinery/${room.id}/skirting`,
-      title: "Fix skirting",
-      detail: `${fixed(run, 2)} m, scribed to the floor, fixed to the wall only, every stud or ${mmText(rule("joinery-skirting-fixing"))} mm; nothing through the floor.`,
-      stage: "second-fix",
-      hours: run / rule("joinery-skirting-rate"),
-      after: sets.length > 0 ? [`joinery/${room.id}/architraves`] : [],
-      hold: "a card slides under the skirting everywhere: the floor is free to move",
-    })
-  }
-  if (input.threshold.length > 0) {
-    list.push({
-      ...base,
-      key: `joinery/${room.id}/thresholds`,
-      title: "Fit threshold bars",
-      detail: input.threshold.map((each) => `${each.door}: ${each.profile}`).join("; "),
-      stage: "second-fix",
-      hours: input.threshold.length * rule("joinery-threshold-hours"),
-    })
-  }
-  if (nosings.length > 0) {
-    list.push({
-      ...base,
-      key: `joinery/${room.id}/nosings`,
-      title: "Fit nosings",
-      detail: `${nosings.length} lengths, glued and screwed to the structure, the floor left free behind them; stair dry and clear by evening.`,
-      stage: "nosings",
-      hours: nosings.length * rule("joinery-nosing-hours"),
-      gate: { process: "adhesive cures", hours: rule("joinery-adhesive-cure"), forbids: ["load"] },
-    })
-  }
-  return list
+  const groups = [
+    { what: "Skirting", pieces: cut.skirtings },
+    { what: "Architraves", pieces: cut.architraves },
+    { what: "Plinth blocks", pieces: cut.plinths },
+    { what: "Trims", pieces: cut.trims },
+    { what: "Fitted parts", pieces: cut.made },
+    { what: "Threshold bars", pieces: cut.thresholds },
+    { what: "Nosings", pieces: cut.nosings },
+    { what: "Stair parts", pieces: cut.stairs },
+  ]
+  const list = joineryQuantities(task, groups, cut.skirtings)
+  const { skirting, architrave, sets } = cut
+  if (!input.plinths || cut.plinths.length > 0 || !skirting || !architrave || sets.length === 0) return list
+  return [...list, plinthQuantity(room.id, sets.length, plinthSize(skirting, architrave, job.rules))]
 }
 
-function findings({
-  task,
-  skirting,
-  architrave,
-}: Pick<Parts, "task" | "skirting" | "architrave">): Finding[] {
-  const { at, input } = task
-  const found: Finding[] = []
-  if (input.skirting !== false && !skirting) found.push(noProduct(task, "skirting"))
-  if (input.architrave !== false && !architrave && task.room.doors.length > 0)
-    found.push(noProduct(task, "architrave"))
-  if (
-    skirting &&
-    architrave &&
-    skirting.thickness > architrave.thickness &&
-    !input.plinths &&
-    !input.standsProud
-  ) {
-    found.push({
-      code: "skirting-thicker-than-architrave",
-      severity: "warning",
-      at,
-      message: `Skirting ${skirting.thickness} mm is thicker than the architrave's ${architrave.thickness} mm: its end shows at each door.`,
-      mend: "Take a thicker architrave, a thinner skirting, or plinth blocks (plinths: true).",
-    })
-  }
-  return found
-}
-
-function noProduct({ at }: JoineryTask, use: string): Finding {
-  return {
-    code: "no-product-chosen",
-    severity: "warning",
-    at,
-    message: `No product is chosen for ${use}.`,
-    mend: `Choose one in products.yaml (chosen: ${use}: ...), or write ${use}: false here.`,
-  }
-}
-
-function rests(pieces: readonly Piece[]): string[] {
-  if (pieces.length === 0) return []
+function rests(cut: RoomPieces, task: JoineryTask): string[] {
   return [
     "joinery-architrave-margin",
-    "joinery-scarf-corner",
-    "joinery-scarf-setting",
-    "joinery-skirting-fixing",
-    "joinery-architrave-fixing",
-    "joinery-skirting-rate",
-    "joinery-architrave-hours",
+    ...(cut.skirtings.length > 0
+      ? ["joinery-scarf-corner", "joinery-scarf-setting", "joinery-skirting-fixing", "joinery-skirting-rate"]
+      : []),
+    ...(cut.sets.length > 0 ? ["joinery-architrave-fixing", "joinery-architrave-hours"] : []),
+    ...(task.input.plinths ? ["joinery-plinth-wider", "joinery-plinth-higher"] : []),
+    ...(cut.made.length > 0 ? ["joinery-made-hours"] : []),
+    ...(cut.bars.length > 0 ? ["joinery-threshold-hours"] : []),
+    ...(keptLinings(task).length > 0 ? ["floor-undercut-allowance"] : []),
     "saw-kerf",
   ]
 }

@@ -45,8 +45,13 @@ describe("architraves", () => {
       rooms: [room],
       house,
       rules: rulesOf(joineryRules),
-      passed: { R2: { linings: { D1: { width: 700, height: 1990 } } } },
+      passed: { R1: { linings: { D1: { width: 700, height: 1990 } } } },
     })
     expect(architraveSets({ ...task, job: passed })[0]!.inside).toEqual({ width: 700, height: 1990 })
+  })
+
+  it("stands legs on their plinth blocks", () => {
+    const legs = architravePieces(architraveSets(task), { ...task, plinth: 160 })
+    expect(legs.map((piece) => piece.length)).toEqual([fact.leg - 160, fact.head, fact.leg - 160])
   })
 })
