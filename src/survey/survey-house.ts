@@ -6,7 +6,10 @@ import { roomFrom } from "./room-from.ts"
 import { storeyFindings, storeyPlans } from "./storey-plan.ts"
 
 /** The house with every room's true geometry, and what its measurements cannot satisfy. Rooms stand in the order of the job. */
-export function surveyHouse(job: Job, rules: Rules): { house: House; findings: Finding[] } {
+export function surveyHouse(
+  job: Pick<Job, "house" | "rooms">,
+  rules: Rules,
+): { house: House; findings: Finding[] } {
   const { house } = job
   const rooms = job.rooms.flatMap((room) => {
     const storey = house.storeys.find((each) => each.id === room.storey)
