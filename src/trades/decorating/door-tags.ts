@@ -4,14 +4,14 @@ import type { Mm } from "../../kernels/units.ts"
 import type { Room } from "../../survey/room.ts"
 
 /** One tag on paper, full size, mm: half an upright sheet within its margins. */
-const wide: Mm = 176
+const wide: Mm = 170
 const high: Mm = 94
 /** Between the two tags, where they are cut apart, mm. */
 const gutter: Mm = 8
 /** Lettering of a tag, mm: read from the foot of the stair, and from the door. */
 const shout: Mm = 15
 const roomLetters: Mm = 8
-const words: Mm = 4.5
+const words: Mm = 4
 
 /** Door tags of a room, two to a page at full size: wet, keep out until a day and hour to be written in. */
 export function doorTags(room: Room): SheetModel {

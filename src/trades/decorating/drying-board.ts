@@ -76,12 +76,12 @@ function boardTable(processes: DryingProcessId[], humidity: number, rules: Rules
     kind: "table",
     caption: `Earliest next step in air up to ${humidity} %`,
     columns: [
-      { label: "What was put on", width: 3 },
-      { label: "Before", width: 3 },
+      { label: "What was put on", width: 2.6 },
+      { label: "Before", width: 2.4 },
       ...temperatures.map((temperature) => ({
         label: `${temperature} °C`,
         as: "figure" as const,
-        width: 1.2,
+        width: 1.5,
       })),
     ],
     rows: processes.map((id): Row => {

@@ -30,11 +30,6 @@ export function plumbingSheets(task: Task<PlumbingInputs>, work: Work): SheetMod
         ...(input.sanitaryware.length > 0 ? [wareTable(task)] : []),
         ...drawings(task, radiators),
         { kind: "checks", caption: "Checks", items: checks(task, radiators.length > 0) },
-        {
-          kind: "boxes",
-          caption: "Pressure test",
-          labels: ["Pressure, bar", "Held from", "Held until", "Read by"],
-        },
         { kind: "cautions", items: work.cautions },
         { kind: "sign", roles: ["Plumber", "Foreman"] },
       ],
@@ -160,7 +155,7 @@ function radiatorMarks({ number, radiator, foot, tails }: HungRadiator): WallMar
 
 function checks(task: Task<PlumbingInputs>, hasRadiators: boolean): { text: string; write?: string }[] {
   return [
-    { text: "Pipes held their pressure before they were covered", write: "date" },
+    { text: "Pressure held before anything was covered", write: "bar, from, until, by" },
     ...(hasRadiators
       ? [
           { text: "White behind every radiator dry before hanging", write: "date" },

@@ -1,11 +1,13 @@
 import type { ProductOf } from "../../intake/schema/products.ts"
-import { boundsOf } from "../../kernels/polygon/measure.ts"
+import { difference, inset, intersection } from "../../kernels/polygon/clip.ts"
+import { boundsOf, regionArea } from "../../kernels/polygon/measure.ts"
+import { type Region, regionOf } from "../../kernels/polygon/region.ts"
 import { type Mm, type SquareMetres, squareMetres } from "../../kernels/units.ts"
 import type { Wall } from "../../survey/room.ts"
 import { finishedFloor } from "../finished-floor.ts"
 import type { Task } from "../trade.ts"
 import type { TiledWall, TilingInputs } from "./inputs.ts"
-import { centred, fromEnd, type SetOut } from "./set-out.ts"
+import { centred, fromEnd, type SetOut, spansOf } from "./set-out.ts"
 
 /** A rectangle of tiles on one wall, or the floor. */
 export interface TileField {
@@ -16,15 +18,12 @@ export interface TileField {
   tile: ProductOf<"tile">
   width: Mm
   height: Mm
-  /** Lower left corner on the wall: from its left end, over the finished floor. */
-  left: Mm
-  foot: Mm
   /** m2 after openings. */
   area: SquareMetres
   across: SetOut
   up: SetOut
-  /** Tiles needed before waste: whole ones and one for each cut. */
-  tiles: number
+  /** Tiles needed before waste, whole ones and one for each cut, each as it is cut: mm on the wall (from its left end, over the finished floor) or on the plan. */
+  pieces: Region[][]
   /** Length of open joint to be sealed, m. */
   sealed: number
 }
@@ -48,29 +47,24 @@ export function tileFor(task: TilingTask, use: "wallTile" | "floorTile"): Produc
   return task.job.product(task.input.products[use] ?? task.job.chosen(use), "tile")
 }
 
-/** Area of a tiled part of a wall, m2: its rectangle less every opening's part in it. */
+/** Area of a tiled part of a wall, m2: what of its rectangle lies on the wall, under slopes too, less every opening's part in it. */
 export function tiledArea(task: TilingTask, each: TiledWall, wall: Wall): SquareMetres {
-  const right = rightOf(each, wall)
-  const whole = Math.max(0, right - each.from) * Math.max(0, each.top - each.foot)
-  const off = openingParts(task, each, wall).reduce((sum, part) => sum + part.width * part.height, 0)
-  return squareMetres(whole - off)
+  return areaOf(wallRegion(task, each, wall))
 }
 
-/** What of the wall's openings lies within a tiled part: width and height, mm. */
-function openingParts(task: TilingTask, each: TiledWall, wall: Wall): { width: Mm; height: Mm }[] {
+/** What is tiled of a wall: mm from its left end and over the finished floor. */
+function wallRegion(task: TilingTask, each: TiledWall, wall: Wall): Region[] {
   const floor = finishedFloor(task)
-  const bottom = each.foot + floor
-  const top = each.top + floor
+  const faces = wall.elevation.map(({ x, y }) => ({ x, y: y - floor }))
+  const asked = rectangle({ left: each.from, foot: each.foot, right: rightOf(each, wall), top: each.top })
   const openings = [
     ...wall.doors.map((door) => ({ ...door, sill: 0 })),
     ...wall.windows.map(({ fromLeft, width, height, sill }) => ({ fromLeft, width, height, sill })),
-  ]
-  return openings
-    .map(({ fromLeft, width, height, sill }) => ({
-      width: Math.min(rightOf(each, wall), fromLeft + width) - Math.max(each.from, fromLeft),
-      height: Math.min(top, sill + height) - Math.max(bottom, sill),
-    }))
-    .filter((part) => part.width > 0 && part.height > 0)
+  ].map(({ fromLeft, width, height, sill }) =>
+    rectangle({ left: fromLeft, foot: sill - floor, right: fromLeft + width, top: sill - floor + height }),
+  )
+  const on = intersection([regionOf(faces)], [asked])
+  return openings.length > 0 ? difference(on, openings) : on
 }
 
 function rightOf(each: TiledWall, wall: Wall): Mm {
@@ -86,7 +80,8 @@ function wallField(task: TilingTask, each: TiledWall, wall: Wall, tile: ProductO
   const rows = { width: clear(height, edge, 1), tile: tile.height, joint }
   const up =
     each.rows === "centred" ? centred(rows) : fromEnd(rows, each.rows === "full-at-foot" ? "first" : "last")
-  const area = tiledArea(task, each, wall)
+  const region = wallRegion(task, each, wall)
+  const grid = { tile, joint, across, up, left: each.from + edge, foot: each.foot + edge }
   return {
     name: `Wall ${wall.number}`,
     on: "wall",
@@ -94,49 +89,84 @@ function wallField(task: TilingTask, each: TiledWall, wall: Wall, tile: ProductO
     tile,
     width,
     height,
-    left: each.from,
-    foot: each.foot,
-    area,
+    area: areaOf(region),
     across,
     up,
-    tiles: across.count * up.count - wholeInOpenings(task, each, wall, tile),
+    pieces: piecesOf(grid, region),
     sealed: (width + 2 * height) / 1000,
   }
 }
 
-/** Tiles that are surely not needed: wherever the grid lies, one less than fit side by side stand whole in an opening. */
-function wholeInOpenings(task: TilingTask, each: TiledWall, wall: Wall, tile: ProductOf<"tile">): number {
-  const joint = jointOf(task)
-  return openingParts(task, each, wall).reduce((sum, part) => {
-    const across = Math.floor((part.width + joint) / (tile.width + joint)) - 1
-    const up = Math.floor((part.height + joint) / (tile.height + joint)) - 1
-    return sum + Math.max(0, across) * Math.max(0, up)
-  }, 0)
-}
-
-/** The floor is set out over the room's length and breadth; its area is the true one. */
+/** The floor is set out over the room's length and breadth; tiles that lie beyond its true outline are not counted. */
 function floorField(task: TilingTask, tile: ProductOf<"tile">): TileField {
   const joint = jointOf(task)
   const edge = task.job.rules.value("tile-edge-joint")
-  const box = boundsOf(task.room.outline)
+  const { outline, holes, perimeter } = task.room
+  const box = boundsOf(outline)
   const width = box.right - box.left
   const height = box.top - box.bottom
   const across = centred({ width: clear(width, edge, 2), tile: tile.width, joint })
   const up = centred({ width: clear(height, edge, 2), tile: tile.height, joint })
+  const open = holes.filter((hole) => !hole.floored).map((hole) => regionOf(hole.outline))
+  const within = inset(regionOf(outline), edge)
+  const grid = { tile, joint, across, up, left: box.left + edge, foot: box.bottom + edge }
   return {
     name: "Floor",
     on: "floor",
     tile,
     width,
     height,
-    left: 0,
-    foot: 0,
     area: task.room.floorArea,
     across,
     up,
-    tiles: across.count * up.count,
-    sealed: task.room.perimeter / 1000,
+    pieces: piecesOf(grid, open.length > 0 ? difference(within, open) : within),
+    sealed: perimeter / 1000,
   }
+}
+
+interface Grid {
+  tile: ProductOf<"tile">
+  joint: Mm
+  across: SetOut
+  up: SetOut
+  /** Lower left corner of the first tile. */
+  left: Mm
+  foot: Mm
+}
+
+/** A piece with less than this is none: what is left of a tile where an edge only touches it, mm2. */
+const leastPiece = 100
+
+/** Every tile of a grid of which something lies in a region, as it is cut. */
+function piecesOf({ tile, joint, across, up, left, foot }: Grid, region: Region[]): Region[][] {
+  const columns = spansOf(across, { tile: tile.width, joint })
+  const rows = spansOf(up, { tile: tile.height, joint })
+  return rows
+    .flatMap((row) =>
+      columns.map((column) =>
+        rectangle({
+          left: left + column.from,
+          foot: foot + row.from,
+          right: left + column.to,
+          top: foot + row.to,
+        }),
+      ),
+    )
+    .map((whole) => intersection(region, [whole]))
+    .filter((cut) => cut.reduce((sum, part) => sum + regionArea(part), 0) >= leastPiece)
+}
+
+function rectangle({ left, foot, right, top }: Record<"left" | "foot" | "right" | "top", Mm>): Region {
+  return regionOf([
+    { x: left, y: foot },
+    { x: right, y: foot },
+    { x: right, y: top },
+    { x: left, y: top },
+  ])
+}
+
+function areaOf(region: readonly Region[]): SquareMetres {
+  return squareMetres(region.reduce((sum, part) => sum + regionArea(part), 0))
 }
 
 /** Joint between tiles, mm: as written, else by rule. */

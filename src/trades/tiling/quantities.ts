@@ -16,9 +16,9 @@ export function tilingQuantities(task: Task<TilingInputs>, fields: TileField[]):
       what: `${field.tile.name}, ${field.name.toLowerCase()}`,
       product: field.tile.id,
       net: field.area,
-      gross: field.tiles * one * waste,
+      gross: field.pieces.length * one * waste,
       unit: "m2",
-      from: `${field.across.count} × ${field.up.count} = ${field.tiles} tiles after openings, and ${rules.value("tile-waste")} %`,
+      from: `${field.across.count} × ${field.up.count} less what lies in openings or beyond the edges: ${field.pieces.length} tiles, and ${rules.value("tile-waste")} %`,
     }
   })
   const adhesive = fields.reduce(

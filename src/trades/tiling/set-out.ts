@@ -49,6 +49,18 @@ export function fromEnd(field: Field, wholeAt: "first" | "last"): SetOut {
   return { whole, first: cut, last: null, from: "a whole tile last", count }
 }
 
+/** Where each tile of a row or column begins and ends, mm from the beginning of the field. */
+export function spansOf(
+  { whole, first, last, count }: SetOut,
+  { tile, joint }: Pick<Field, "tile" | "joint">,
+) {
+  const sizes = [first, ...Array.from({ length: whole }, () => tile), last].filter((size) => size !== null)
+  return sizes.slice(0, count).map((size, index) => {
+    const from = sizes.slice(0, index).reduce((sum, each) => sum + each + joint, 0)
+    return { from, to: from + size }
+  })
+}
+
 /** Least cut of a setting out, mm; null where every tile is whole. */
 export function leastCut({ first, last }: SetOut): Mm | null {
   const cuts = [first, last].filter((cut) => cut !== null)

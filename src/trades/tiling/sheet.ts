@@ -1,5 +1,6 @@
-import type { Shape } from "../../kernels/drawing/shapes.ts"
+import type { Drawing, Shape } from "../../kernels/drawing/shapes.ts"
 import type { Block, SheetModel } from "../../kernels/paper.ts"
+import { distance } from "../../kernels/polygon/point.ts"
 import { fixed, mmText } from "../../kernels/units.ts"
 import { dryingHours } from "../../rulebook/drying.ts"
 import { datumText } from "../datum.ts"
@@ -37,6 +38,7 @@ export function tilingSheets(task: Task<TilingInputs>, work: Work): SheetModel[]
         },
         setOutTable(task, fields),
         ...drawings(task, fields),
+        ...floorDrawing(task, fields),
         ...(met.length > 0 ? [levelTable(met)] : []),
         carryTable(work),
         { kind: "checks", caption: "Checks", items: checks(task) },
@@ -70,7 +72,7 @@ function setOutTable(task: Task<TilingInputs>, fields: TileField[]): Block {
         `${field.tile.width} × ${field.tile.height}`,
         acrossText(field.across),
         upText(field.up, field.on),
-        String(field.tiles),
+        String(field.pieces.length),
         "",
       ],
     })),
@@ -104,7 +106,7 @@ function drawings(task: Task<TilingInputs>, fields: TileField[]): Block[] {
     .map((wall) => ({
       wall,
       marks: [],
-      under: fields.filter((field) => field.wall === wall.number).flatMap((field) => tileLines(task, field)),
+      under: fields.filter((field) => field.wall === wall.number).flatMap(tileShapes),
     }))
     .filter(({ under }) => under.length > 0)
   return wallRows({ room: task.room, floor: finishedFloor(task), walls }).map(({ drawing, caption }) => ({
@@ -115,50 +117,44 @@ function drawings(task: Task<TilingInputs>, fields: TileField[]): Block[] {
   }))
 }
 
-function tileLines(task: Task<TilingInputs>, field: TileField): Shape[] {
-  const joint = jointOf(task)
-  const edge = task.job.rules.value("tile-edge-joint")
-  const left = field.left + edge
-  const foot = field.foot + edge
-  const right = field.left + field.width
-  const top = field.foot + field.height
-  const stroke = { width: 0.18 } as const
-  const columns = edges(field.across, field.tile.width, joint).map(
-    (x): Shape => ({
-      kind: "line",
-      from: { x: left + x, y: field.foot },
-      to: { x: left + x, y: top },
-      stroke,
-    }),
-  )
-  const rows = edges(field.up, field.tile.height, joint).map(
-    (y): Shape => ({
-      kind: "line",
-      from: { x: field.left, y: foot + y },
-      to: { x: right, y: foot + y },
-      stroke,
-    }),
-  )
-  const box: Shape = {
-    kind: "box",
-    at: { x: field.left, y: field.foot },
-    width: field.width,
-    height: field.height,
-    stroke: { width: 0.35 },
-    fill: "none",
-  }
-  return [...columns, ...rows, box]
+/** Every tile as it is cut. */
+function tileShapes({ pieces }: TileField): Shape[] {
+  return pieces.flat().map(({ outline, holes }) => ({
+    kind: "polygon",
+    points: outline,
+    holes,
+    stroke: { width: 0.18 },
+  }))
 }
 
-/** Middles of the joints between tiles, mm from the beginning. */
-function edges({ whole, first, count }: SetOut, tile: number, joint: number): number[] {
-  const start = first === null ? tile : first
-  const inner = count - 1
-  return Array.from(
-    { length: Math.max(0, Math.min(inner, whole + 1)) },
-    (_, index) => start + index * (tile + joint) + joint / 2,
-  )
+/** The tiled floor from above, with the numbers of its walls. */
+function floorDrawing({ room }: Task<TilingInputs>, fields: TileField[]): Block[] {
+  const field = fields.find((each) => each.on === "floor")
+  if (!field) return []
+  const numbers = room.walls.map(({ number, start, end }): Shape => {
+    const out = { x: (start.y - end.y) / distance(start, end), y: (end.x - start.x) / distance(start, end) }
+    const at = {
+      x: (start.x + end.x) / 2 + out.x * numberOff,
+      y: (start.y + end.y) / 2 + out.y * numberOff,
+    }
+    return { kind: "text", at, text: String(number), height: 2.5, fixed: true }
+  })
+  const drawing: Drawing = {
+    title: `Tiled floor, ${room.id}`,
+    description: `The floor of ${room.id} from above, ${field.pieces.length} tiles as they are cut, walls numbered.`,
+    shapes: [
+      ...tileShapes(field),
+      { kind: "polygon", points: room.outline, stroke: { width: 0.5 } },
+      ...numbers,
+      { kind: "scale-bar" },
+    ],
+  }
+  const caption = "Floor from above, walls numbered: rows and columns as set out"
+  return [{ kind: "drawing", drawing, caption, maxHeight: 75 }]
 }
+
+/** A wall's number stands this far outside it, mm. */
+const numberOff = 150
 
 function levelTable(met: Meeting[]): Block {
   return {

@@ -37,14 +37,14 @@ export function tilingWork(task: TilingTask): Work {
     findings,
     rests: restsOf(task, fields),
     results: {
-      fields: fields.map(({ name, width, height, area, across, up, tiles }) => ({
+      fields: fields.map(({ name, width, height, area, across, up, pieces }) => ({
         name,
         width: roundHalfUp(width, 0),
         height: roundHalfUp(height, 0),
         area: roundHalfUp(area, 3),
         across: rounded(across),
         up: rounded(up),
-        tiles,
+        tiles: pieces.length,
       })),
       meetings: meetings(task),
     },
