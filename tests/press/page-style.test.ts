@@ -94,6 +94,23 @@ describe("the pages of a sheet", () => {
     expect(style).not.toContain(job.client)
   })
 
+  it("hand on the texts of their margins to be measured before printing", async () => {
+    const faultsOf = (place: string) =>
+      withTestPress(async (press, folder) => {
+        const style = pageStyle(head, { ...block, place }).replaceAll("Rod", "Sheet")
+        const html = htmlFile(
+          folder,
+          `<section class="p-${pageName(head)}" data-sheet="A1-04"><p>x</p></section>`,
+          style,
+        )
+        return (await printPdf(press, html, { contentWidth })).layoutFaults
+      })
+    expect(await faultsOf('A "east" \\ <b>room</b>')).toEqual([])
+    expect(await faultsOf("W".repeat(120))).toEqual([
+      { kind: "cut-off", sheet: "A1-04", text: "W".repeat(80), by: expect.any(Number) },
+    ])
+  })
+
   it("of the contents lead to the job's own page", () => {
     expect(contentsHead(job)).toMatchObject({ number: "J-50", address: "https://packs.example/7k3m9x2q/" })
   })

@@ -23,6 +23,7 @@ export interface LayoutFault {
  * No text and no element may reach past the width of its page; no box that clips may hold more than it
  * shows, but those marked `data-may-clip`; nothing may float free of the flow, but what is marked
  * `data-may-float` and what is inside a drawing.
+ * A sheet whose style carries `--margin-texts` (a CSS string of JSON: text, font, width and height in mm) has them measured.
  * A sheet on wider or narrower paper names its content width in mm as `data-page-width`.
  * @param contentWidth width between the margins, mm
  * @returns the faults in document order; empty when all is well
@@ -102,6 +103,29 @@ function faultsInPage(contentWidth: number): LayoutFault[] {
     return tooWide
   }
 
+  const marginTexts = (element: Element): { text: string; font: string; width: number; height: number }[] => {
+    const written = getComputedStyle(element).getPropertyValue("--margin-texts").trim()
+    if (written === "") return []
+    const signs = written.slice(1, -1)
+    return JSON.parse(
+      signs.replace(/\\([0-9a-f]{1,6}) ?/gi, (_, code) => String.fromCodePoint(parseInt(code, 16))),
+    )
+  }
+
+  const checkMargins = (element: Element): void => {
+    for (const { text, font, width, height } of marginTexts(element)) {
+      const trial = document.createElement("div")
+      trial.style.cssText = `position:absolute;visibility:hidden;white-space:pre-line;overflow-wrap:anywhere;width:${width}mm`
+      trial.style.font = font
+      trial.textContent = text
+      document.body.append(trial)
+      const over = trial.scrollHeight - height * pixelsPerMm
+      trial.remove()
+      if (over > tolerance) report("cut-off", element, { text, by: over })
+    }
+  }
+
+  for (const sheet of document.body.querySelectorAll("[data-sheet]")) checkMargins(sheet)
   for (const element of document.body.querySelectorAll("*")) {
     const style = getComputedStyle(element)
     if (hidden(style) || element.closest("script, style, template") !== null) continue
