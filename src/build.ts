@@ -39,12 +39,13 @@ export async function workOut(job: Job, trades: readonly Trade[]): Promise<JobRe
     known,
     lengthsInHand(job),
   )
-  const programme = datedProgramme(
-    works.flatMap((work) => work.steps),
-    house.rooms,
-    job.programme,
-    job.job.zone,
-  )
+  const programme = datedProgramme({
+    steps: works.flatMap((work) => work.steps),
+    site: house,
+    file: job.programme,
+    rules,
+    zone: job.job.zone,
+  })
   const lines = orderList({
     quantities: works.flatMap((work) => work.quantities),
     lists,

@@ -1,10 +1,17 @@
+import { programmeRules } from "./programme/rules.ts"
 import { dryingRules } from "./rulebook/drying-rules.ts"
 import type { RuleEntry } from "./rulebook/entry.ts"
 import { sharedRules } from "./rulebook/shared-rules.ts"
 import { surveyRules } from "./survey/rules.ts"
 import type { Trade } from "./trades/trade.ts"
 
-/** The whole rulebook: shared entries, the survey's, then each trade's own. */
+/** The whole rulebook: shared entries, the survey's and the programme's, then each trade's own. */
 export function allRules(trades: readonly Trade[]): RuleEntry[] {
-  return [...sharedRules, ...dryingRules, ...surveyRules, ...trades.flatMap((trade) => trade.rules)]
+  return [
+    ...sharedRules,
+    ...dryingRules,
+    ...surveyRules,
+    ...programmeRules,
+    ...trades.flatMap((trade) => trade.rules),
+  ]
 }

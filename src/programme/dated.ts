@@ -1,206 +1,201 @@
 import type { ProgrammeFile } from "../intake/schema/programme.ts"
-import { addDays, yearOf } from "../kernels/calendar/dates.ts"
-import { ENGLAND_AND_WALES, holidayDates } from "../kernels/calendar/holidays.ts"
-import {
-  addElapsed,
-  clockAt,
-  elapsed,
-  type Instant,
-  instantAt,
-  working,
-} from "../kernels/calendar/instant.ts"
-import {
-  addWorking,
-  isWorkingDay,
-  nextWorkingInstant,
-  type WorkCalendar,
-} from "../kernels/calendar/work-calendar.ts"
+import { clockAt, type Instant, instantAt } from "../kernels/calendar/instant.ts"
 import type { Finding } from "../kernels/finding.ts"
 import { findCycle } from "../kernels/network/activity.ts"
-import type { Room } from "../survey/room.ts"
-import { stageRank } from "../trades/stages.ts"
+import type { Rules } from "../rulebook/rules.ts"
 import type { Step } from "../trades/trade.ts"
-import { waitsFor } from "./house-rules.ts"
-import type { Crew, DatedStep, Programme, Visit } from "./programme.ts"
-import { weekOf } from "./quiet.ts"
+import { type Chains, chainsOf, type LeastFinish, leastFinish } from "./bound.ts"
+import { type Calendars, calendarFindings, calendarsOf } from "./calendars.ts"
+import { dayBlocks } from "./day-blocks.ts"
+import { firstNightOf } from "./first-night.ts"
+import { type Wait, waitsFor } from "./house-rules.ts"
+import { type Placeable, type Placing, placeAll } from "./place.ts"
+import type { Crew, DatedStep, FinishBound, Programme, Site } from "./programme.ts"
+import { movesOf, progressOf } from "./progress.ts"
+import { reasonOf } from "./reason.ts"
+import { bestPlacing } from "./search.ts"
+import { latestFinishes } from "./slack.ts"
+import { type UnitPlan, unitPlan } from "./units.ts"
+import { visitFindings, visitsOf } from "./visits.ts"
+import { type Ways, waysOf } from "./ways.ts"
+import { WorkTable } from "./work-table.ts"
 
-/** Years of public holidays kept ready after the start of a job. */
-const yearsAhead = 3
+/** What is to be dated. */
+export interface ProgrammeTask {
+  steps: readonly Step[]
+  site: Site
+  file: ProgrammeFile
+  rules: Rules
+  /** Time zone of the site. */
+  zone: string
+}
 
 /**
- * The dated sequence: each step as early as its gates, its crew and the calendar allow, taken stage by stage and room by
- * room, so that a crew does the same kind of work through the rooms in one go. A crew does one step at a time.
- * @returns steps in order of start; a ring of requirements, a trade without a crew, or visits over the limit as findings
+ * The dated sequence: no visits over a crew's limit where that can be had, then the least finish found, then the fewest
+ * returns. Every step has its reason, its float and its place on the calendar; what is done or begun stays put.
+ * @returns steps in order of start; a ring of requirements, a trade without a crew, hours that are not there, or visits
+ * over the limit as findings
  */
-export function datedProgramme(
-  steps: readonly Step[],
-  rooms: readonly Room[],
-  file: ProgrammeFile,
-  zone: string,
-): Programme {
-  const calendar = calendarOf(file, zone, false)
-  const noisy = calendarOf(file, zone, true)
-  const waits = waitsFor(steps, rooms)
-  const ring = findCycle(
-    steps.map((step) => ({ id: step.key, duration: 0, after: linksOf(waits.get(step.key) ?? []) })),
+export function datedProgramme(task: ProgrammeTask): Programme {
+  const { steps, file, zone } = task
+  const calendars = calendarsOf(file, zone)
+  const blank = empty(file, calendars)
+  const lacking = calendarFindings(
+    file,
+    calendars,
+    steps.some((step) => step.noisy),
   )
-  if (ring) return { ...empty(file, zone, calendar), findings: [ringFinding(ring, steps)] }
-  const dated = inTime({ steps, rooms, file, waits, calendars: { calm: calendar, noisy }, zone })
-  const visits = visitsOf(dated.steps, file.crews, calendar, zone)
-  const last = dated.steps.reduce((latest, each) => Math.max(latest, each.finish), 0)
+  if (lacking.length > 0) return { ...blank, findings: lacking }
+  const ways = waysOf(task.site)
+  const { ring, plan, findings } = planOf(task, ways)
+  if (ring) return { ...blank, findings: [ringFinding(ring, steps)] }
+  if (plan.units.length === 0) return { ...blank, findings }
+  const given = placeableOf(plan, file, calendars)
+  const chains = chainsOf(given)
+  const { placing: first, choice } = bestPlacing(given, chains.tail, chains.start)
+  const firstDated = datedSteps(given, first, zone)
+  const progress = progressOf(file, given, first, calendars)
+  const later = { ...given, opening: progress.opening, pinned: progress.pinned }
+  const placing =
+    progress.pinned.size > 0 ? placeAll(later, { ...choice, priority: [...first.start] })! : first
+  const dated = placing === first ? firstDated : datedSteps(later, placing, zone)
+  const visits = visitsOf(dated, file.crews, calendars.calm)
+  const last = clockAt(Math.max(...placing.finish) as Instant, zone).date
+  const bound = boundOf(given, chains, zone)
   return {
-    ...empty(file, zone, calendar),
-    steps: dated.steps,
+    ...blank,
+    steps: dated,
     visits,
-    finish: last > 0 ? clockAt(last as Instant, zone).date : file.start,
-    labour: labourOf(dated.steps),
-    findings: [...dated.findings, ...visitFindings(visits, file.crews)],
+    finish: last,
+    bound: { ...bound, proven: last <= bound.finish },
+    firstNight: firstNightOf(dated, task.site, { ways, zone }),
+    moves: placing === first ? [] : movesOf(firstDated, dated, file.progress, zone),
+    labour: labourOf(dated),
+    findings: [
+      ...findings,
+      ...progress.findings,
+      ...placing.relaxed.map((unit) => relaxedFinding(plan, unit)),
+      ...visitFindings(visits, file.crews),
+    ],
   }
 }
 
-function empty(file: ProgrammeFile, zone: string, calendar: WorkCalendar): Programme {
+function empty(file: ProgrammeFile, { calm }: Calendars): Programme {
   return {
-    zone,
-    calendar,
+    zone: calm.zone,
+    calendar: calm,
     crews: file.crews,
     steps: [],
     visits: [],
     start: file.start,
     finish: file.start,
+    bound: { finish: file.start, proven: false, by: "" },
+    firstNight: null,
+    moves: [],
     labour: new Map(),
     findings: [],
   }
 }
 
-function calendarOf(file: ProgrammeFile, zone: string, noisy: boolean): WorkCalendar {
-  const year = yearOf(file.start)
-  const holidays =
-    file.holidays === "none" ? new Set<string>() : holidayDates(year, year + yearsAhead, ENGLAND_AND_WALES)
-  return { zone, week: weekOf(file, noisy), holidays, closures: file.closed, extra: [] }
-}
-
-interface Timing {
-  steps: readonly Step[]
-  rooms: readonly Room[]
-  file: ProgrammeFile
-  waits: Map<string, string[]>
-  calendars: { calm: WorkCalendar; noisy: WorkCalendar }
-  zone: string
-}
-
-function inTime({ steps, rooms, file, waits, calendars, zone }: Timing): {
-  steps: DatedStep[]
-  findings: Finding[]
-} {
-  const done = new Map<string, DatedStep>()
-  const free = new Map<string, Instant>()
-  const opening = instantAt(file.start, file.hours[0]!.from, zone)
-  const findings: Finding[] = []
-  for (const step of inTurn(steps, rooms, waits)) {
-    const crew = file.crews.find((each) => each.trades.includes(step.trade))
-    if (!crew) {
-      findings.push(noCrew(step.trade))
-      continue
-    }
-    const calendar = step.noisy ? calendars.noisy : calendars.calm
-    const held = (waits.get(step.key) ?? []).flatMap((key) => done.get(key) ?? [])
-    const latest = held.reduce<DatedStep | null>(
-      (late, each) => (!late || each.ready > late.ready ? each : late),
-      null,
+/** The plan by numbers; a doorway of one day that would wait for itself is taken step by step instead. */
+function planOf(task: ProgrammeTask, ways: Ways) {
+  const { steps, site, file, rules } = task
+  const blocks = dayBlocks(steps, site, ways)
+  for (;;) {
+    const waits = waitsFor({ steps, site, ways, blocks })
+    const { plan, findings } = unitPlan({ steps, waits, blocks, site, ways, file, rules })
+    const ring = findCycle(steps.map((step) => ({ id: step.key, duration: 0, after: linksOf(waits, step) })))
+    const knot = findCycle(
+      plan.units.map((unit, index) => ({
+        id: String(index),
+        duration: 0,
+        after: unit.waits.map((wait) => ({ from: String(wait.unit) })),
+      })),
     )
-    const crewFree = free.get(crew.id) ?? opening
-    const from = Math.max(opening, crewFree, latest?.ready ?? 0) as Instant
-    const start = nextWorkingInstant(from, calendar)
-    const finish = addWorking(start, working(step.hours / crew.people), calendar)
-    const ready = step.gate ? addElapsed(finish, elapsed(step.gate.hours)) : finish
-    const heldBy = latest && latest.ready >= crewFree ? latest.step.key : null
-    free.set(crew.id, finish)
-    done.set(step.key, {
-      step,
-      crew: crew.id,
-      start,
-      finish,
-      ready,
-      heldBy,
-      because: reason({ step, latest, crewFree, from, start, crew }),
-    })
+    const door = knot?.map((id) => plan.units[Number(id)]!).find((unit) => unit.oneDay)
+    if (!door) return { ring, plan, findings }
+    for (const step of door.steps) blocks.delete(step.key)
   }
-  const dated = [...done.values()].sort((a, b) => a.start - b.start || a.finish - b.finish)
+}
+
+function linksOf(waits: ReadonlyMap<string, readonly Wait[]>, step: Step): { from: string }[] {
+  return (waits.get(step.key) ?? []).map(({ key }) => ({ from: key }))
+}
+
+function placeableOf(plan: UnitPlan, file: ProgrammeFile, { calm, noisy }: Calendars): Placeable {
+  const calmTable = new WorkTable(calm, file.start)
   return {
-    steps: dated,
-    findings: findings.filter(
-      (each, index) => findings.findIndex((other) => other.message === each.message) === index,
-    ),
+    plan,
+    calm: calmTable,
+    noisy: plan.units.some((unit) => unit.noisy) ? new WorkTable(noisy, file.start) : calmTable,
+    opening: instantAt(file.start, file.hours[0]!.from, calm.zone),
+    pinned: new Map(),
   }
 }
 
-function reason(of: {
-  step: Step
-  latest: DatedStep | null
-  crewFree: Instant
-  from: Instant
-  start: Instant
-  crew: Crew
-}): string {
-  const quiet = of.step.noisy && of.start > of.from ? ", then for quiet hours or the next working day" : ""
-  if (of.latest && of.latest.ready >= of.crewFree) {
-    const { step } = of.latest
-    const dry = step.gate ? ` and ${step.gate.process}` : ""
-    return `waits for: ${step.title}${step.room ? ` (${step.room})` : ""}${dry}${quiet}`
-  }
-  return `waits for the ${of.crew.name.toLowerCase()}, busy elsewhere until then${quiet}`
-}
-
-/** Steps in the order they are placed: stage by stage, room by room, none before what it waits for. */
-function inTurn(steps: readonly Step[], rooms: readonly Room[], waits: Map<string, string[]>): Step[] {
-  const roomRank = new Map(rooms.map((room, index) => [room.id, index]))
-  const ranked = [...steps].sort(
-    (a, b) =>
-      stageRank(a.stage) - stageRank(b.stage) ||
-      (roomRank.get(a.room ?? "") ?? rooms.length) - (roomRank.get(b.room ?? "") ?? rooms.length),
-  )
-  const placed = new Set<string>()
-  const order: Step[] = []
-  const byKey = new Map(ranked.map((step) => [step.key, step]))
-  const place = (step: Step): void => {
-    if (placed.has(step.key)) return
-    placed.add(step.key)
-    for (const key of waits.get(step.key) ?? []) place(byKey.get(key)!)
-    order.push(step)
-  }
-  for (const step of ranked) place(step)
-  return order
-}
-
-function linksOf(keys: readonly string[]): { from: string }[] {
-  return keys.map((from) => ({ from }))
-}
-
-function visitsOf(
-  steps: readonly DatedStep[],
-  crews: readonly Crew[],
-  calendar: WorkCalendar,
-  zone: string,
-): Visit[] {
-  return crews.flatMap((crew) => {
-    const visits: Visit[] = []
-    for (const each of steps.filter((step) => step.crew === crew.id)) {
-      const from = clockAt(each.start, zone).date
-      const to = clockAt(each.finish, zone).date
-      const visit = visits[visits.length - 1]
-      if (visit && from <= nextWorkingDay(visit.to, calendar)) {
-        visit.keys.push(each.step.key)
-        if (to > visit.to) visit.to = to
-      } else visits.push({ crew: crew.id, from, to, keys: [each.step.key] })
-    }
-    return visits
+/** Units taken apart into their steps again, in order of start. */
+function datedSteps(given: Placeable, placing: Placing, zone: string): DatedStep[] {
+  const { plan, calm } = given
+  const latest = latestFinishes(given, placing)
+  const dated = plan.units.flatMap((unit, index) => {
+    const cause = placing.cause[index]!
+    const table = unit.noisy ? given.noisy : calm
+    const people = placing.people[index]!
+    const delayed = unit.noisy && unit.work && calm.next(placing.from[index]!) < placing.start[index]!
+    const isPinned = given.pinned.has(index)
+    let from = placing.start[index]!
+    return unit.steps.map((step, at): DatedStep => {
+      const start = at === 0 ? from : table.next(from)
+      const isLast = at === unit.steps.length - 1
+      const finish = isLast ? placing.finish[index]! : table.add(start, step.hours / people)
+      from = finish
+      const float = isLast ? calm.between(finish, latest[index]!) : 0
+      return {
+        step,
+        crew: plan.crews[unit.crew]!.id,
+        people,
+        start: start as Instant,
+        finish: finish as Instant,
+        ready: (isLast ? placing.ready[index]! : finish) as Instant,
+        latest: (isLast ? latest[index]! : finish) as Instant,
+        float,
+        heldBy: at > 0 ? unit.steps[at - 1]!.key : heldBy(plan, placing, index),
+        because: isPinned
+          ? `as reported on ${clockAt(start as Instant, zone).date}`
+          : at > 0
+            ? `follows at the same doorway: ${unit.steps[at - 1]!.title}`
+            : reasonOf(unit, cause, plan, delayed),
+      }
+    })
   })
+  return dated.sort((a, b) => a.start - b.start || a.finish - b.finish)
 }
 
-function nextWorkingDay(date: string, calendar: WorkCalendar): string {
-  let day = addDays(date, 1)
-  while (!isWorkingDay(day, calendar)) day = addDays(day, 1)
-  return day
+function heldBy(plan: UnitPlan, placing: Placing, index: number): string | null {
+  const cause = placing.cause[index]!
+  if (!("unit" in cause) || cause.kind === "crew") return null
+  const { steps } = plan.units[cause.unit]!
+  return steps[steps.length - 1]!.key
+}
+
+function boundOf(given: Placeable, chains: Chains, zone: string): Omit<FinishBound, "proven"> {
+  const least = leastFinish(given, chains)
+  return { finish: clockAt(least.finish as Instant, zone).date, by: forcedBy(least, given.plan) }
+}
+
+function forcedBy({ by }: LeastFinish, plan: UnitPlan): string {
+  if (by.kind === "crew") {
+    const crew: Crew = plan.crews[by.crew]!
+    return `the work of the ${crew.name.toLowerCase()} alone`
+  }
+  const title = (unit: number) => {
+    const step = plan.units[unit]!.steps[0]!
+    return step.room ? `${step.title} (${step.room})` : step.title
+  }
+  const { units } = by
+  return units.length === 1
+    ? title(units[0]!)
+    : `the chain of ${units.length} steps from ${title(units[0]!)} to ${title(units[units.length - 1]!)}`
 }
 
 function labourOf(steps: readonly DatedStep[]): Map<string, number> {
@@ -209,34 +204,29 @@ function labourOf(steps: readonly DatedStep[]): Map<string, number> {
   return sum
 }
 
-function visitFindings(visits: readonly Visit[], crews: readonly Crew[]): Finding[] {
-  return crews.flatMap((crew, index): Finding[] => {
-    const count = visits.filter((visit) => visit.crew === crew.id).length
-    if (!crew.visits || count <= crew.visits) return []
-    return [
-      {
-        code: "too-many-visits",
-        severity: "warning",
-        at: { file: "programme.yaml", path: ["crews", index, "visits"] },
-        message: `${crew.name} would come ${count} times; the job allows ${crew.visits} visits.`,
-        mend: "Allow more visits, or let fewer rooms go on at once.",
-      },
-    ]
-  })
-}
-
-function noCrew(trade: string): Finding {
+function relaxedFinding(plan: UnitPlan, index: number): Finding {
+  const unit = plan.units[index]!
+  const { title, room } = unit.steps[0]!
+  const gate = unit.steps[unit.steps.length - 1]!.gate
+  const why = unit.oneDay
+    ? `${unit.steps.map((step) => step.title).join(" → ")}: more work than one day holds, and no doorway may stand open in the evening.`
+    : `${title} → ${gate?.process ?? "dry"} → not ready before bedtime → people who sleep behind ${room} cannot get to bed.`
   return {
-    code: "trade-without-crew",
+    code: unit.oneDay ? "door-day-too-long" : "stair-wet-at-night",
     severity: "error",
-    at: { file: "programme.yaml", path: ["crews"] },
-    message: `No crew does the trade "${trade}", but rooms have work for it.`,
-    mend: `Add "${trade}" to the trades of a crew.`,
+    at: { file: "programme.yaml", path: [] },
+    message: why,
+    mend: unit.oneDay
+      ? "More people in the crew, shorter quiet hours, or prepare the leaf beforehand."
+      : "Do every other tread or half the floor at a time, use what dries by the evening, or do it while the house is empty.",
   }
 }
 
 function ringFinding(ring: readonly string[], steps: readonly Step[]): Finding {
-  const titles = ring.map((key) => steps.find((step) => step.key === key)?.title ?? key)
+  const titles = ring.map((key) => {
+    const step = steps.find((each) => each.key === key)
+    return step ? `${step.title}${step.room ? ` (${step.room})` : ""}` : key
+  })
   return {
     code: "programme-ring",
     severity: "error",

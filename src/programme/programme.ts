@@ -2,7 +2,11 @@ import type { Instant } from "../kernels/calendar/instant.ts"
 import type { WorkCalendar } from "../kernels/calendar/work-calendar.ts"
 import type { Finding } from "../kernels/finding.ts"
 import type { IsoDate, WorkingHours } from "../kernels/units.ts"
+import type { House } from "../survey/room.ts"
 import type { Step } from "../trades/trade.ts"
+
+/** What the programme must know of the house: its rooms and how one gets from one to the other. */
+export type Site = Pick<House, "rooms" | "doors" | "stairs" | "occupied">
 
 /** A crew as the programme sees it. */
 export interface Crew {
@@ -18,11 +22,17 @@ export interface Crew {
 export interface DatedStep {
   step: Step
   crew: string
+  /** People of the crew who do it. */
+  people: number
   /** First and last moment of work. */
   start: Instant
   finish: Instant
   /** When what follows may begin: the finish, or the end of its gate. */
   ready: Instant
+  /** Latest finish that, with crews and rooms in this order, moves no other finish of the job. */
+  latest: Instant
+  /** Working hours from finish to latest finish; 0 on the chain that decides the end. */
+  float: WorkingHours
   /** The key of the step that held it back last, or null where only the crew or the start of the job did. */
   heldBy: string | null
   /** Why it cannot start sooner, in plain words. */
@@ -37,6 +47,31 @@ export interface Visit {
   keys: string[]
 }
 
+/** What is known of the shortest finish: no programme under these rules ends on an earlier day. */
+export interface FinishBound {
+  finish: IsoDate
+  /** True if the programme ends on that day. */
+  proven: boolean
+  /** What forces it, in words: a chain of steps or the work of one crew. */
+  by: string
+}
+
+/** The first night in a new storey: the day from whose evening on people may sleep there, and what it waits for. */
+export interface FirstNight {
+  on: IsoDate
+  /** Keys of the steps it waits for, the last to be ready first. */
+  after: string[]
+}
+
+/** A step that an actual start or finish has moved. */
+export interface Move {
+  key: string
+  /** Finish as first dated and as dated now. */
+  was: IsoDate
+  now: IsoDate
+  because: string
+}
+
 /** The dated sequence of the job. */
 export interface Programme {
   zone: string
@@ -46,6 +81,10 @@ export interface Programme {
   visits: Visit[]
   start: IsoDate
   finish: IsoDate
+  bound: FinishBound
+  /** Null where no new storey is slept in. */
+  firstNight: FirstNight | null
+  moves: Move[]
   /** Person-hours by crew. */
   labour: Map<string, WorkingHours>
   findings: Finding[]

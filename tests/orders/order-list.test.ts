@@ -1,10 +1,9 @@
 import { describe, expect, it } from "vitest"
 import type { Product } from "../../src/intake/schema/products.ts"
 import { orderList } from "../../src/orders/order-list.ts"
-import { datedProgramme } from "../../src/programme/dated.ts"
 import type { Quantity } from "../../src/trades/trade.ts"
 import { boardProduct, eachProduct, leafProduct, liquidProduct, rollProduct } from "../fixtures/products.ts"
-import { programmeOf, quantityOf, stepOf } from "../fixtures/programme.ts"
+import { datedOf, programmeOf, quantityOf, stepOf } from "../fixtures/programme.ts"
 import { jobFacts, surveyed } from "../fixtures/rooms.ts"
 
 const rooms = [surveyed(), surveyed({ id: "R2" })]
@@ -19,7 +18,7 @@ function linesOn(start: string, quantities: Quantity[], products: Product[]) {
     quantities,
     lists: [],
     products: new Map(products.map((product) => [product.id, product])),
-    programme: datedProgramme(steps, rooms, programmeOf({ start }), "Europe/London"),
+    programme: datedOf(steps, rooms, programmeOf({ start })),
     job: jobFacts({ rooms, products }),
     preparedOn: "2027-03-01",
   })

@@ -2,9 +2,8 @@ import { describe, expect, it } from "vitest"
 import { money } from "../../src/kernels/money.ts"
 import type { OrderLine } from "../../src/orders/orders.ts"
 import { priceOf } from "../../src/orders/price.ts"
-import { datedProgramme } from "../../src/programme/dated.ts"
 import { rollProduct } from "../fixtures/products.ts"
-import { moneyOf, programmeOf, stepOf } from "../fixtures/programme.ts"
+import { datedOf, moneyOf, stepOf } from "../fixtures/programme.ts"
 import { surveyed } from "../fixtures/rooms.ts"
 
 const line = (total: string): OrderLine => ({
@@ -23,11 +22,9 @@ const line = (total: string): OrderLine => ({
   carry: null,
 })
 
-const programme = datedProgramme(
+const programme = datedOf(
   [stepOf({ key: "a", hours: 2.25 }), stepOf({ key: "b", hours: 5.1, trade: "floors", stage: "floor" })],
   [surveyed()],
-  programmeOf(),
-  "Europe/London",
 )
 
 describe("the price", () => {

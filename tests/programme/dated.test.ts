@@ -1,16 +1,13 @@
 import { describe, expect, it } from "vitest"
 import { clockAt } from "../../src/kernels/calendar/instant.ts"
-import { datedProgramme } from "../../src/programme/dated.ts"
 import type { Programme } from "../../src/programme/programme.ts"
 import type { Step } from "../../src/trades/trade.ts"
-import { programmeOf, stepOf } from "../fixtures/programme.ts"
+import { datedOf, programmeOf, stepOf } from "../fixtures/programme.ts"
 import { surveyed } from "../fixtures/rooms.ts"
 
 const rooms = [surveyed(), surveyed({ id: "R2" })]
-const zone = "Europe/London"
-
 const programme = (steps: readonly Step[], given: Record<string, unknown> = {}) =>
-  datedProgramme(steps, rooms, programmeOf(given), zone)
+  datedOf(steps, rooms, programmeOf(given))
 
 /** Start, finish and moment to go on of each step by the clock of the site. */
 function times({ steps, zone: at }: Programme): Record<string, string[]> {
@@ -57,7 +54,7 @@ describe("quiet hours", () => {
   it("hold back noisy work, and it alone", () => {
     const steps = [
       stepOf({ key: "saw", hours: 2, noisy: true, trade: "floors" }),
-      stepOf({ key: "paint", hours: 2 }),
+      stepOf({ key: "paint", hours: 2, room: "R2" }),
     ]
     const done = times(programme(steps, { quiet }))
     expect(done.saw?.slice(0, 2)).toEqual(["2027-03-01 08:00", "2027-03-01 15:00"])

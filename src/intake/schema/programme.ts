@@ -56,6 +56,24 @@ export const programmeFile = z
       .default([])
       .meta({ description: "Hours of quiet for people in the house: no sawing, hammering or sanding." }),
     bedtime: clockTime.default("22:00"),
+    progress: z
+      .array(
+        z.strictObject({
+          step: z
+            .string()
+            .min(1)
+            .max(120)
+            .meta({
+              description: "Key of the step, from the column step of programme.csv.",
+              examples: ["floors/A1/boards"],
+            }),
+          started: day.optional(),
+          finished: day.optional(),
+        }),
+      )
+      .max(2000)
+      .default([])
+      .meta({ description: "Days on which steps really began and ended; the rest is dated anew." }),
     notes: z.array(text).max(20).default([]),
   })
   .meta({

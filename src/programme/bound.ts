@@ -1,0 +1,112 @@
+import type { Placeable } from "./place.ts"
+import type { Unit } from "./units.ts"
+
+const hourMs = 3_600_000
+
+/** Earliest times with as many crews as one likes, and what follows each unit at least, all in ms. */
+export interface Chains {
+  /** Earliest start and finish of each unit in the real calendar. */
+  start: number[]
+  finish: number[]
+  /** The unit that holds each one back, or -1. */
+  from: number[]
+  /** Least time from each unit's start to the end of the job, nights and free days not counted. */
+  tail: number[]
+}
+
+/** A finish that no programme under these waits, crews and calendars can beat, and what forces it. */
+export interface LeastFinish {
+  finish: number
+  by: { kind: "chain"; units: number[] } | { kind: "crew"; crew: number; hours: number }
+}
+
+/** Forward through the real calendar and backward in plain hours, each step done by the whole of its crew. */
+export function chainsOf({ plan, calm, noisy, opening }: Placeable): Chains {
+  const { units, crews } = plan
+  const start = units.map(() => opening)
+  const finish = [...start]
+  const from = units.map(() => -1)
+  const order = inOrder(units)
+  for (const index of order) {
+    const unit = units[index]!
+    let earliest = opening
+    for (const wait of unit.waits) {
+      const gate = wait.until === "ready" ? units[wait.unit]!.gate * hourMs : 0
+      const until = finish[wait.unit]! + gate
+      if (until <= earliest) continue
+      earliest = until
+      from[index] = wait.unit
+    }
+    const table = unit.noisy ? noisy : calm
+    const least = unit.hours / crews[unit.crew]!.people
+    start[index] = unit.work ? table.next(earliest) : earliest
+    finish[index] = unit.work ? table.add(start[index]!, least) : earliest
+  }
+  const tail = units.map((unit) => (unit.hours / crews[unit.crew]!.people) * hourMs)
+  for (const index of [...order].reverse()) {
+    for (const wait of units[index]!.waits) {
+      const before = units[wait.unit]!
+      const gate = wait.until === "ready" ? before.gate : 0
+      const through = (before.hours / crews[before.crew]!.people + gate) * hourMs + tail[index]!
+      tail[wait.unit] = Math.max(tail[wait.unit]!, through)
+    }
+  }
+  return { start, finish, from, tail }
+}
+
+/** The greater of the longest chain in the real calendar and, for each crew, its work from any moment on. */
+export function leastFinish(given: Placeable, chains: Chains): LeastFinish {
+  const { units, crews } = given.plan
+  const last = chains.finish.reduce((late, each, unit) => (each > chains.finish[late]! ? unit : late), 0)
+  const chain: number[] = []
+  for (let unit = last; unit >= 0; unit = chains.from[unit]!) chain.unshift(unit)
+  let best: LeastFinish = {
+    finish: chains.finish[last] ?? given.opening,
+    by: { kind: "chain", units: chain },
+  }
+  crews.forEach((_, crew) => {
+    for (const isNoisy of [false, true]) {
+      const own = units.flatMap((unit, index) =>
+        unit.crew === crew && unit.work && (unit.noisy || !isNoisy) ? [index] : [],
+      )
+      const found = loadFinish(given, chains, own, isNoisy)
+      if (found && found.finish > best.finish)
+        best = { finish: found.finish, by: { kind: "crew", crew, hours: found.hours } }
+    }
+  })
+  return best
+}
+
+/** Least finish of work that one crew does, none of it before its own earliest start; then the least that follows. */
+function loadFinish(given: Placeable, chains: Chains, own: number[], isNoisy: boolean) {
+  const { units, crews } = given.plan
+  const table = isNoisy ? given.noisy : given.calm
+  let hours = 0
+  let after = Number.POSITIVE_INFINITY
+  let best: { finish: number; hours: number } | null = null
+  for (const index of own.sort((a, b) => chains.start[b]! - chains.start[a]!)) {
+    const unit = units[index]!
+    const { people } = crews[unit.crew]!
+    hours += unit.hours
+    after = Math.min(after, chains.tail[index]! - (unit.hours / people) * hourMs)
+    const finish = table.add(table.next(chains.start[index]!), hours / people) + after
+    if (!best || finish > best.finish) best = { finish, hours }
+  }
+  return best
+}
+
+/** Units so ordered that each stands behind all it waits for. */
+export function inOrder(units: readonly Unit[]): number[] {
+  const placed = new Set<number>()
+  const order: number[] = []
+  const place = (index: number): void => {
+    if (placed.has(index)) return
+    placed.add(index)
+    for (const wait of units[index]!.waits) place(wait.unit)
+    order.push(index)
+  }
+  units.forEach((_, index) => {
+    place(index)
+  })
+  return order
+}

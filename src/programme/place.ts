@@ -1,0 +1,313 @@
+import { apart, type UnitPlan } from "./units.ts"
+import type { WorkTable } from "./work-table.ts"
+
+/** What the dating decides: who comes first, how many people, and which of a crew's work is saved up for one visit. */
+export interface Choice {
+  /** Of units that may start, the one with the least figure is placed first. */
+  priority: number[]
+  /** People of the crew on each unit. */
+  people: number[]
+  /** Number of the visit each unit is saved up for, or -1. */
+  batch: number[]
+}
+
+/** Why a unit could not be placed earlier. */
+export type Cause =
+  | { kind: "opening" | "day" | "night" }
+  | { kind: "wait" | "visit" | "crew" | "room" | "wet-coat" | "dust" | "wet-floor"; unit: number }
+
+/** Units in time, all in ms. */
+export interface Placing {
+  start: Float64Array
+  finish: Float64Array
+  ready: Float64Array
+  people: readonly number[]
+  cause: Cause[]
+  /** The moment from which nothing but the calendar held each unit back. */
+  from: Float64Array
+  /** Units for which a rule of one day or of bedtime could not be kept on any day. */
+  relaxed: number[]
+}
+
+/** What stands before anything is placed. */
+export interface Placeable {
+  plan: UnitPlan
+  calm: WorkTable
+  noisy: WorkTable
+  /** Nothing starts before. */
+  opening: number
+  /** Work that was done or begun: when. */
+  pinned: ReadonlyMap<number, { start: number; finish: number }>
+}
+
+const hourMs = 3_600_000
+/** So many days in turn are tried for work that must end on the day it begins. */
+const daysTried = 12
+
+/**
+ * Places every unit as early as its waits, its crew, its room, dust, wet floors and the calendar allow, in the order of the
+ * choice (serial scheme). What was done or begun stays where it was.
+ * @returns null if what is saved up for one visit waits for itself
+ */
+export function placeAll(given: Placeable, choice: Choice): Placing | null {
+  const { units } = given.plan
+  const waits = waitsWith(given.plan, choice.batch)
+  const followers: number[][] = units.map(() => [])
+  const left = waits.map((own) => own.length)
+  waits.forEach((own, unit) => {
+    for (const wait of own) followers[wait.unit]!.push(unit)
+  })
+  const placer = new Placer(given, choice)
+  for (const unit of given.pinned.keys()) placer.pin(unit)
+  const open: number[] = []
+  left.forEach((count, unit) => {
+    if (count === 0) open.push(unit)
+  })
+  let placed = 0
+  while (open.length > 0) {
+    let best = 0
+    for (let at = 1; at < open.length; at++) {
+      if (choice.priority[open[at]!]! < choice.priority[open[best]!]!) best = at
+    }
+    const unit = open.splice(best, 1)[0]!
+    if (!given.pinned.has(unit)) placer.place(unit, waits[unit]!)
+    placed++
+    for (const follower of followers[unit]!) if (--left[follower]! === 0) open.push(follower)
+  }
+  return placed === units.length ? placer.placing : null
+}
+
+interface UnitWait {
+  unit: number
+  until: "ready" | "finish"
+  visit?: true
+}
+
+/** Own waits, and for units saved up for one visit the waits of all of them. */
+function waitsWith({ units, follows }: UnitPlan, batch: readonly number[]): readonly UnitWait[][] {
+  const own: UnitWait[][] = units.map((unit) => unit.waits as UnitWait[])
+  for (const list of membersOf(batch)) {
+    const inside = new Set(list)
+    const outside = new Map<number, UnitWait>()
+    for (const unit of list) {
+      for (const wait of units[unit]!.waits) {
+        const isTheirs = list.some((member) => follows[member * units.length + wait.unit] === 1)
+        if (!inside.has(wait.unit) && !isTheirs) outside.set(wait.unit, { ...wait, visit: true })
+      }
+    }
+    for (const unit of list) {
+      const known = new Set(units[unit]!.waits.map((wait) => wait.unit))
+      own[unit] = [...own[unit]!, ...[...outside.values()].filter((wait) => !known.has(wait.unit))]
+    }
+  }
+  return own
+}
+
+function membersOf(batch: readonly number[]): Iterable<number[]> {
+  const members = new Map<number, number[]>()
+  batch.forEach((number, unit) => {
+    if (number < 0) return
+    const list = members.get(number)
+    if (list) list.push(unit)
+    else members.set(number, [unit])
+  })
+  return members.values()
+}
+
+interface Slot {
+  unit: number
+  start: number
+  finish: number
+  ready: number
+}
+
+interface Clash {
+  until: number
+  cause: Cause
+}
+
+class Placer {
+  readonly placing: Placing
+  readonly #given: Placeable
+  readonly #isPlaced: Uint8Array
+  readonly #placed: number[] = []
+  readonly #shut: number[] = []
+
+  constructor(given: Placeable, choice: Choice) {
+    this.#given = given
+    const count = given.plan.units.length
+    this.#isPlaced = new Uint8Array(count)
+    this.placing = {
+      start: new Float64Array(count),
+      finish: new Float64Array(count),
+      ready: new Float64Array(count),
+      people: choice.people,
+      cause: new Array<Cause>(count).fill({ kind: "opening" }),
+      from: new Float64Array(count),
+      relaxed: [],
+    }
+  }
+
+  pin(unit: number): void {
+    const { start, finish } = this.#given.pinned.get(unit)!
+    this.#put({ unit, start, finish, ready: finish + this.#given.plan.units[unit]!.gate * hourMs })
+  }
+
+  place(index: number, waits: readonly UnitWait[]): void {
+    const { plan, calm, noisy, opening } = this.#given
+    const unit = plan.units[index]!
+    const table = unit.noisy ? noisy : calm
+    let from = opening
+    let cause: Cause = { kind: "opening" }
+    for (const wait of waits) {
+      const until = this.placing[wait.until][wait.unit]!
+      if (until <= from && !(until === from && cause.kind === "opening")) continue
+      from = until
+      cause = { kind: wait.visit ? "visit" : "wait", unit: wait.unit }
+    }
+    for (let missed = 0; ; ) {
+      const slot = this.#slot(index, from, table)
+      const late = missed < daysTried ? this.#tooLate(slot, table) : null
+      const clash = late ? null : this.#clash(slot)
+      if (late) {
+        missed++
+        from = table.nextDay(slot.start)
+        cause = late
+        if (missed === daysTried) this.placing.relaxed.push(index)
+      } else if (clash) {
+        from = clash.until
+        cause = clash.cause
+      } else {
+        this.placing.cause[index] = cause
+        this.placing.from[index] = from
+        this.#put(slot)
+        return
+      }
+    }
+  }
+
+  #put(slot: Slot): void {
+    const { placing } = this
+    placing.start[slot.unit] = slot.start
+    placing.finish[slot.unit] = slot.finish
+    placing.ready[slot.unit] = slot.ready
+    if (!this.#given.plan.units[slot.unit]!.work) return
+    this.#placed.push(slot.unit)
+    this.#isPlaced[slot.unit] = 1
+    if (this.#given.plan.units[slot.unit]!.shuts) this.#shut.push(slot.unit)
+  }
+
+  #slot(index: number, from: number, table: WorkTable): Slot {
+    const unit = this.#given.plan.units[index]!
+    const start = unit.work ? table.next(from) : from
+    const finish = unit.work ? table.add(start, unit.hours / this.placing.people[index]!) : start
+    return { unit: index, start, finish, ready: finish + unit.gate * hourMs }
+  }
+
+  /** Work that must end on the day it begins, or dry before bedtime, and does not. */
+  #tooLate(slot: Slot, table: WorkTable): Cause | null {
+    const unit = this.#given.plan.units[slot.unit]!
+    if (unit.oneDay && table.dateAt(slot.start) !== table.dateAt(slot.finish - 1)) return { kind: "day" }
+    if (unit.byBedtime && slot.ready > table.clock(slot.start, this.#given.plan.bedtime))
+      return { kind: "night" }
+    return null
+  }
+
+  #clash(slot: Slot): Clash | null {
+    const { plan } = this.#given
+    const { start, finish, ready } = this.placing
+    if (!plan.units[slot.unit]!.work) return null
+    const row = slot.unit * plan.units.length
+    const sameCrew: number[] = []
+    const sameRoom: number[] = []
+    let until = 0
+    let kind: "room" | "wet-coat" | "dust" = "room"
+    let unit = -1
+    for (const other of plan.near[slot.unit]!) {
+      if (this.#isPlaced[other] === 0) continue
+      const begins = start[other]!
+      const ends = finish[other]!
+      const flags = plan.apart[row + other]!
+      if (begins < slot.finish && ends > slot.start) {
+        if (flags & apart.crew) sameCrew.push(other)
+        if (flags & apart.room) sameRoom.push(other)
+      }
+      if (
+        flags & apart.dustOn &&
+        begins < slot.finish &&
+        ready[other]! > slot.start &&
+        ready[other]! > until
+      ) {
+        until = ready[other]!
+        kind = "wet-coat"
+        unit = other
+      }
+      if (flags & apart.dustFrom && begins < slot.ready && ends > slot.start && ends > until) {
+        until = ends
+        kind = "dust"
+        unit = other
+      }
+    }
+    if (sameRoom.length >= plan.crewsInRoom) {
+      const first = firstToEnd(sameRoom, finish)
+      if (finish[first]! > until) {
+        until = finish[first]!
+        kind = "room"
+        unit = first
+      }
+    }
+    if (unit >= 0) return { until, cause: { kind, unit } }
+    return this.#crewClash(slot, sameCrew) ?? this.#shutClash(slot)
+  }
+
+  #crewClash(slot: Slot, others: readonly number[]): Clash | null {
+    const { start, finish, people } = this.placing
+    const { plan } = this.#given
+    if (others.length === 0) return null
+    const free = plan.crews[plan.units[slot.unit]!.crew]!.people - people[slot.unit]!
+    const moments = [slot.start, ...others.map((other) => Math.max(start[other]!, slot.start))]
+    const isFull = moments.some((moment) => {
+      let busy = 0
+      for (const other of others)
+        if (start[other]! <= moment && finish[other]! > moment) busy += people[other]!
+      return busy > free
+    })
+    if (!isFull) return null
+    const first = firstToEnd(others, finish)
+    return { until: finish[first]!, cause: { kind: "crew", unit: first } }
+  }
+
+  /** A floor that is wet on the way, or work behind this floor while it is wet. */
+  #shutClash(slot: Slot): Clash | null {
+    const { plan } = this.#given
+    const { start, finish, ready } = this.placing
+    const unit = plan.units[slot.unit]!
+    if (unit.room < 0) return null
+    if (this.#shut.length === 0 && !unit.shuts) return null
+    const wetDuring = (from: number, to: number, self: number) =>
+      this.#shut.filter((other) => other !== self && start[other]! < to && ready[other]! > from)
+    const wet = wetDuring(slot.start, slot.finish, slot.unit)
+    if (wet.length > 0 && !this.#reaches(unit.room, wet)) {
+      const first = firstToEnd(wet, ready)
+      return { until: ready[first]!, cause: { kind: "wet-floor", unit: first } }
+    }
+    if (!unit.shuts) return null
+    for (const other of this.#placed) {
+      const room = plan.units[other]!.room
+      if (room < 0 || start[other]! >= slot.ready || finish[other]! <= slot.start) continue
+      const shut = [...wetDuring(start[other]!, finish[other]!, other), slot.unit]
+      if (!this.#reaches(room, shut))
+        return { until: finish[other]!, cause: { kind: "wet-floor", unit: other } }
+    }
+    return null
+  }
+
+  #reaches(room: number, wet: readonly number[]): boolean {
+    const { ways, roomIds, units } = this.#given.plan
+    return ways.reached(roomIds[room]!, new Set(wet.map((unit) => roomIds[units[unit]!.room]!)))
+  }
+}
+
+function firstToEnd(list: readonly number[], ends: Float64Array): number {
+  return list.reduce((first, each) => (ends[each]! < ends[first]! ? each : first))
+}

@@ -1,0 +1,50 @@
+import type { Cause } from "./place.ts"
+import type { Unit, UnitPlan } from "./units.ts"
+
+/** Why a unit cannot start sooner, in plain words. */
+export function reasonOf(unit: Unit, cause: Cause, plan: UnitPlan, delayed: boolean): string {
+  return `${cannot(unit, cause, plan)}${delayed ? ", then for the next hours in which it may be loud" : ""}`
+}
+
+function cannot(unit: Unit, cause: Cause, plan: UnitPlan): string {
+  if (!("unit" in cause)) {
+    switch (cause.kind) {
+      case "day":
+        return "begins and ends on one day, so that no doorway stands open in the evening"
+      case "night":
+        return "must be dry before bedtime: people sleep behind it"
+      default:
+        return "first of its line: waits only for the start of the job"
+    }
+  }
+  const other = plan.units[cause.unit]!
+  const crew = plan.crews[other.crew]!.name.toLowerCase()
+  switch (cause.kind) {
+    case "crew":
+      return `waits for the ${crew}, busy until then with: ${named(other)}`
+    case "room":
+      return `waits for the ${crew} to leave the room: ${named(other)}`
+    case "wet-coat":
+      return `makes dust, so waits until this is dry: ${named(other)}`
+    case "dust":
+      return `a wet coat, so waits until the dust is over: ${named(other)}`
+    case "wet-floor":
+      return unit.shuts
+        ? `shuts the way, so waits for those behind it: ${named(other)}`
+        : `the way there is wet until then: ${named(other)}`
+    case "visit":
+      return `saved up for one visit, which waits for: ${named(other)}${dry(other)}`
+    default:
+      return `waits for: ${named(other)}${dry(other)}`
+  }
+}
+
+function named({ steps }: Unit): string {
+  const last = steps[steps.length - 1]!
+  return last.room ? `${last.title} (${last.room})` : last.title
+}
+
+function dry({ steps }: Unit): string {
+  const gate = steps[steps.length - 1]!.gate
+  return gate && gate.hours > 0 ? ` and ${gate.process}` : ""
+}
