@@ -5,6 +5,7 @@ import { money } from "../kernels/money.ts"
 import { mmText } from "../kernels/units.ts"
 import type { JobFacts, Piece } from "../trades/trade.ts"
 import type { CutList } from "./orders.ts"
+import { sparesOf } from "./spares.ts"
 
 /** Prices are given to the kernel as whole hundredths of a penny, so that sums stay whole. */
 const hundredthsOfAPenny = 10_000
@@ -14,7 +15,9 @@ export type LengthsInHand = ReadonlyMap<string, number[]>
 
 /**
  * The saw's work, product by product: every piece of every trade, sawn from the lengths that cost least.
- * @returns plans in order of product id; a piece longer than any stock length is a finding that names piece and wall
+ * Lengths in hand are sawn first; each profile has spare lengths by its material's rule.
+ * @returns plans in order of product id; a piece longer than any stock length, or than what goes up the stair, and stock that has run
+ * out are findings that name piece and wall
  */
 export async function cutLists(
   pieces: readonly Piece[],
@@ -41,11 +44,13 @@ export async function cutLists(
     })
     findings.push(...plan.unplaced.map((left) => unplacedFinding(left, own, product)))
     const longest = Math.max(0, ...plan.bars.map((bar) => bar.length))
+    findings.push(...own.flatMap((piece) => tooLongForStair(piece, job)))
     lists.push({
       product,
       pieces: own,
       plan,
       cutBelow: longest > job.carry.longest ? job.carry.longest : null,
+      spares: sparesOf(product, { plan, pieces: own }, job.rules),
     })
   }
   return { lists, findings }
@@ -65,9 +70,7 @@ function unplacedFinding(
   product: Product,
 ): Finding {
   const piece = pieces.find((each) => each.mark === left.itemId)
-  const where = piece
-    ? `${piece.what}, room ${piece.room}${piece.wall ? `, wall ${piece.wall}` : ""}`
-    : left.itemId
+  const where = piece ? placeText(piece) : left.itemId
   return {
     code: left.reason === "stock-run-out" ? "stock-run-out" : "piece-longer-than-stock",
     severity: "error",
@@ -75,4 +78,23 @@ function unplacedFinding(
     message: `Piece ${left.itemId} (${where}) needs ${mmText(left.length)} mm; no length of ${product.name} holds it.`,
     mend: "Choose a product sold in longer lengths, or allow a joint in the run.",
   }
+}
+
+/** A piece that cannot be carried to its storey. Pieces for the lowest storey go up no stair. */
+function tooLongForStair(piece: Piece, { house, carry }: JobFacts): Finding[] {
+  const storey = house.rooms.find((room) => room.id === piece.room)?.storey
+  if (piece.length <= carry.longest || !storey || storey.id === house.storeys[0]?.id) return []
+  return [
+    {
+      code: "piece-too-long-for-stair",
+      severity: "warning",
+      at: { file: "job.yaml", path: ["carry", "longest"] },
+      message: `Piece ${piece.mark} (${placeText(piece)}) is ${mmText(piece.length)} mm; no more than ${mmText(carry.longest)} mm goes up the stair.`,
+      mend: "Joint it, or find another way up for it and set carry: longest to that.",
+    },
+  ]
+}
+
+function placeText({ what, room, wall }: Piece): string {
+  return `${what}, room ${room}${wall === undefined ? "" : `, wall ${wall}`}`
 }

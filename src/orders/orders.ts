@@ -4,6 +4,7 @@ import type { Finding } from "../kernels/finding.ts"
 import type { Money } from "../kernels/money.ts"
 import type { IsoDate, Mm } from "../kernels/units.ts"
 import type { Piece } from "../trades/trade.ts"
+import type { Spares } from "./spares.ts"
 
 /** One size of a product to be bought: a pack, a roll, a length, a tin. */
 export interface Pack {
@@ -42,6 +43,8 @@ export interface CutList {
   plan: CutPlan
   /** Lengths longer than what goes up the stair are cut below. */
   cutBelow: Mm | null
+  /** Bought over the plan; null where nothing is sawn. */
+  spares: Spares | null
 }
 
 /** Everything to be bought, and how the lengths are sawn. */

@@ -15,7 +15,7 @@ export interface Packed {
 /**
  * Whole packs, rolls, tins or boxes of a product that hold at least a need.
  * @param need with waste and spares, in the unit the product is used by (m2, l, nr, kg, m)
- * @param cutList the saw plan where the product comes in lengths: it says how many of each
+ * @param cutList the saw plan where the product comes in lengths: it says how many of each, and how many to spare
  */
 export function packsFor(product: Product, need: number, cutList?: CutList): Packed {
   switch (product.kind) {
@@ -61,12 +61,15 @@ function whole(need: number, holds: number, size: string, price: string): Packed
 function lengthsFor(product: Extract<Product, { kind: "length" }>, cutList?: CutList): Packed {
   if (!cutList) throw new Fault(`no saw plan for ${product.id}`)
   const bars = cutList.plan.bars.filter((bar) => !bar.inHand)
+  const { spares } = cutList
+  const spare = (length: number) => (spares?.length === length ? spares.count : 0)
   const packs = product.lengths
     .map((each) => ({
       size: `${mmText(each.length)} length`,
-      count: bars.filter((bar) => bar.stockId === String(each.length)).length,
+      count: bars.filter((bar) => bar.stockId === String(each.length)).length + spare(each.length),
       price: money(each.price),
     }))
     .filter((pack) => pack.count > 0)
-  return { packs, bought: bars.reduce((sum, bar) => sum + bar.length, 0) / 1000 }
+  const spareRun = spares ? spares.count * spares.length : 0
+  return { packs, bought: (bars.reduce((sum, bar) => sum + bar.length, 0) + spareRun) / 1000 }
 }

@@ -1,10 +1,11 @@
 import { dateText } from "../kernels/calendar/date-text.ts"
 import { moneyText } from "../kernels/money.ts"
-import type { Row, SheetModel } from "../kernels/paper.ts"
+import type { Block, Row, SheetModel } from "../kernels/paper.ts"
 import { fixed } from "../kernels/units.ts"
 import type { RuleInForce } from "../rulebook/rules.ts"
 import { bySupplier, packsText } from "./deliveries.ts"
 import type { JobResult } from "./job-result.ts"
+import { lengthSavings } from "./length-savings.ts"
 import { quantityText } from "./words.ts"
 
 /** The office's sheets: orders with prices, the price worked out, the survey's trust, every rulebook entry used. Never published. */
@@ -33,48 +34,52 @@ function orders(result: JobResult): SheetModel[] {
   return [
     {
       ...sheet("orders", "Orders", "Order from each supplier by the day given; prices before tax."),
-      blocks: bySupplier(lines).map(({ supplier, lines: own }) => ({
-        kind: "table",
-        caption: `To the ${supplier}`,
-        columns: [
-          { label: "What", width: 28 },
-          { label: "Need", as: "figure", width: 13 },
-          { label: "Order", as: "figure", width: 20 },
-          { label: "By", as: "figure", width: 16 },
-          { label: "£", as: "figure", width: 13 },
-          { label: "Sent", as: "tick", width: 8 },
-        ],
-        rows: [
-          ...own.map(
-            (line): Row => ({
-              cells: [
-                line.product.name,
-                quantityText(line.gross, line.unit),
-                packsText(line),
-                `${dateText(line.orderBy)}${line.late ? ", late" : ""}`,
-                moneyText(line.total, ""),
-                "",
-              ],
-            }),
-          ),
-          {
-            as: "total",
-            cells: [
-              "Total",
-              "",
-              "",
-              "",
-              moneyText(
-                own.reduce((sum, line) => sum.plus(line.total), own[0]!.total.minus(own[0]!.total)),
-                "",
-              ),
-              " ",
-            ],
-          },
-        ],
-      })),
+      blocks: [...bySupplier(lines).map(supplierBlock), ...lengthSavings(result)],
     },
   ]
+}
+
+function supplierBlock({ supplier, lines: own }: ReturnType<typeof bySupplier>[number]): Block {
+  return {
+    kind: "table",
+    caption: `To the ${supplier}`,
+    columns: [
+      { label: "What", width: 28 },
+      { label: "Need", as: "figure", width: 13 },
+      { label: "Order", as: "figure", width: 20 },
+      { label: "By", as: "figure", width: 16 },
+      { label: "£", as: "figure", width: 13 },
+      { label: "Sent", as: "tick", width: 8 },
+    ],
+    rows: [
+      ...own.map(
+        (line): Row => ({
+          cells: [
+            line.product.name,
+            quantityText(line.gross, line.unit),
+            packsText(line),
+            `${dateText(line.orderBy)}${line.late ? ", late" : ""}`,
+            moneyText(line.total, ""),
+            "",
+          ],
+        }),
+      ),
+      {
+        as: "total",
+        cells: [
+          "Total",
+          "",
+          "",
+          "",
+          moneyText(
+            own.reduce((sum, line) => sum.plus(line.total), own[0]!.total.minus(own[0]!.total)),
+            "",
+          ),
+          " ",
+        ],
+      },
+    ],
+  }
 }
 
 function price(result: JobResult): SheetModel[] {

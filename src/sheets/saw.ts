@@ -1,10 +1,11 @@
-import type { CutBar } from "../kernels/cutting/problem.ts"
-import type { Drawing, Shape } from "../kernels/drawing/shapes.ts"
 import type { Block, Row, SheetModel } from "../kernels/paper.ts"
 import { fixed, mmText } from "../kernels/units.ts"
 import type { CutList } from "../orders/orders.ts"
+import { ruleOfThumb } from "../orders/rule-of-thumb.ts"
 import type { EndCut, Piece } from "../trades/trade.ts"
 import type { JobResult } from "./job-result.ts"
+import { barsDrawing, type NumberedBar } from "./saw-drawing.ts"
+import { sawnOn } from "./sawn-on.ts"
 
 const endWords: Record<EndCut["as"], string> = {
   square: "square",
@@ -16,7 +17,10 @@ const endWords: Record<EndCut["as"], string> = {
   scarf: "scarf",
 }
 
-/** The saw sheet: profile by profile and length by length in sawing order, each piece with its mark and saw settings. */
+/** Lengths drawn together over their part of the cut list, so that both stand on a page. */
+const lengthsTogether = 7
+
+/** The saw sheet: profile by profile and length by length in sawing order, each piece with its mark and saw settings; what the order survives. */
 export function sawSheet(result: JobResult): SheetModel | null {
   const lists = result.orders.cutLists.filter((list) => list.plan.bars.length > 0)
   if (lists.length === 0) return null
@@ -31,80 +35,203 @@ export function sawSheet(result: JobResult): SheetModel | null {
     hosted: true,
     orientation: "portrait",
     datum: "Long points, millimetres. Settings in degrees off square.",
-    blocks: lists.flatMap((list) => listBlocks(list, result)),
-    rests: ["saw-kerf", "saw-end-trim", "saw-offcut-keep"],
+    blocks: [
+      summary(lists, result),
+      beforeSawing(lists, result),
+      ...lists.flatMap((list) => listBlocks(list, result)),
+      sawCautions(result),
+      { kind: "sign", roles: ["Sawn by", "Foreman"] },
+    ],
+    rests: [
+      "saw-kerf",
+      "saw-end-trim",
+      "saw-offcut-keep",
+      "saw-spare-least",
+      "joinery-waste",
+      ...lists.flatMap(({ product }) => [`saw-spare-${product.material}`, `saw-density-${product.material}`]),
+    ],
   }
 }
 
-function listBlocks(list: CutList, result: JobResult): Block[] {
-  const { plan, product } = list
-  const bars = plan.bars.map((bar, index) => ({ bar, number: index + 1 }))
+function summary(lists: readonly CutList[], result: JobResult): Block {
+  return {
+    kind: "table",
+    caption: "What is ordered, and what it survives",
+    columns: [
+      { label: "Profile", width: 27 },
+      { label: "Plan", as: "figure", width: 16 },
+      { label: "Rule of thumb", as: "figure", width: 18 },
+      { label: "Saves", as: "figure", width: 12 },
+      { label: "To spare", as: "figure", width: 14 },
+      { label: "Mis-cuts survived", as: "figure", width: 13 },
+    ],
+    rows: lists.map((list): Row => {
+      const { plan, spares, product } = list
+      const thumb = ruleOfThumb(list, result.rules)
+      return {
+        cells: [
+          nameOf(product),
+          `${plan.lengths}, waste ${fixed(wastePercent(list), 1)} %`,
+          thumb ? `${thumb.lengths} of ${mmText(thumb.length)}` : "in hand",
+          thumb ? savedText(thumb.lengths * thumb.length, thumb.planMetres * 1000, thumb.length) : "",
+          spares ? `${spares.count} of ${mmText(spares.length)}` : "",
+          spares ? String(spares.survives) : "",
+        ],
+      }
+    }),
+    note: `Rule of thumb: run and ${result.rules.value("joinery-waste")} %. Spare lengths come over the plan. Mis-cuts survived: so many of the longest piece can be sawn again from spare lengths and offcuts; of shorter ones more.`,
+  }
+}
+
+/** The rule of thumb less the plan, in lengths of the kind ordered by it. */
+function savedText(thumb: number, plan: number, length: number): string {
+  const saved = (thumb - plan) / length
+  const whole = Math.abs(saved - Math.round(saved)) < 1 / 1000
+  const figure = fixed(Math.abs(saved), whole ? 0 : 1)
+  if (Number(figure) === 0) return "none"
+  return saved > 0 ? figure : `${figure} short`
+}
+
+function beforeSawing(lists: readonly CutList[], result: JobResult): Block {
+  const { heaviest, longest } = result.job.carry
+  const loads = lists.map((list) => {
+    const mass = massOf(list, result)
+    return mass > heaviest
+      ? `${nameOf(list.product)}: ${fixed(mass, 1)} kg a length, two people`
+      : `${nameOf(list.product)}: ${Math.floor(heaviest / mass)} lengths at a time`
+  })
+  return {
+    kind: "list",
+    caption: "Before sawing",
+    items: [
+      `No more than ${mmText(longest)} mm and ${heaviest} kg goes up the stair: each length says on which storey it is sawn.`,
+      `One person carries: ${loads.join("; ")}.`,
+      `Square ${result.rules.value("saw-end-trim")} mm off each end of a new length; the saw takes ${result.rules.value("saw-kerf")} mm a cut; try the mitres on two offcuts first.`,
+      "Saw a piece a hand long where its wall was not taped again; write what was taped in the box, then saw to it.",
+    ],
+  }
+}
+
+/** Mass of the longest length of a profile, kg. */
+function massOf({ product, plan }: CutList, { rules }: JobResult): number {
+  const longest = Math.max(...plan.bars.map((bar) => bar.length))
+  const volume = (product.thickness * product.width * longest) / cubicMmInCubicMetre
+  return volume * rules.value(`saw-density-${product.material}`)
+}
+
+const cubicMmInCubicMetre = 1e9
+
+function wastePercent({ plan }: CutList): number {
   const waste = plan.bars.reduce((sum, bar) => sum + bar.offcut + bar.kerfs + 2 * bar.endTrim, 0)
   const total = plan.bars.reduce((sum, bar) => sum + bar.length, 0)
+  return (100 * waste) / total
+}
+
+function nameOf({ name, thickness, width }: CutList["product"]): string {
+  return `${name} ${thickness} × ${width}`
+}
+
+function listBlocks(list: CutList, result: JobResult): Block[] {
+  const { plan, product, spares } = list
+  const bars = plan.bars.map((bar, index) => ({ bar, number: index + 1 }))
+  const pieces = new Map(list.pieces.map((piece) => [piece.mark, piece]))
+  const longest = Math.max(...plan.bars.map((bar) => bar.length))
   const kerf = result.rules.value("saw-kerf")
   return [
-    { kind: "heading", text: `${product.name}, ${product.thickness} × ${product.width}` },
+    { kind: "heading", text: nameOf(product) },
     {
       kind: "figures",
       items: [
         { label: "Lengths to saw", value: String(plan.bars.length) },
+        { label: "Spare", value: String(spares?.count ?? 0) },
         { label: "Pieces", value: String(list.pieces.length) },
-        { label: "Offcuts and sawdust", value: fixed((100 * waste) / total, 1), unit: "%" },
+        { label: "Offcuts and sawdust", value: fixed(wastePercent(list), 1), unit: "%" },
         {
           label: plan.proven ? "Least cost" : "Within of least cost",
           value: plan.proven ? "proven" : `${fixed(100 * (plan.cost / plan.bound - 1), 1)} %`,
         },
       ],
     },
-    {
-      kind: "drawing",
-      drawing: barsDrawing(bars, list, kerf),
-      caption: `Lengths in sawing order; marks as on the back of the pieces. Saw cut ${kerf} mm allowed for.`,
-    },
-    {
-      kind: "table",
-      caption: "Cut list",
-      columns: [
-        { label: "Length", as: "figure", width: 9 },
-        { label: "Mark", as: "mark", width: 15 },
-        { label: "Cut to", as: "figure", width: 11 },
-        { label: "What", width: 25 },
-        { label: "Left end", width: 14 },
-        { label: "Right end", width: 14 },
-        { label: "Taped", as: "write", width: 12 },
-        { label: "Sawn", as: "tick", width: 7 },
-      ],
-      rows: bars.flatMap(({ bar, number }) => barRows(bar, number, list)),
-      note:
-        list.cutBelow === null
-          ? undefined
-          : `No more than ${mmText(list.cutBelow)} goes up the stair: saw these lengths below.`,
-    },
+    ...chunks(bars).flatMap((some): Block[] => {
+      const from = some[0]!.number
+      const to = some[some.length - 1]!.number
+      const which = from === to ? `length ${from}` : `lengths ${from} to ${to}`
+      return [
+        {
+          kind: "drawing",
+          drawing: barsDrawing({ bars: some, pieces, kerf, longest, name: product.name }),
+          caption: `${product.name}, ${which}: slanted ends are sawn at an angle, grey is offcut. Not to scale across.`,
+          scale: 1,
+        },
+        {
+          kind: "table",
+          caption: `${product.name}, ${which}`,
+          columns: [
+            { label: "No.", as: "figure", width: 6 },
+            { label: "Mark", as: "mark", width: 14 },
+            { label: "Cut to", as: "figure", width: 12 },
+            { label: "What", width: 25 },
+            { label: "Left end", width: 13 },
+            { label: "Right end", width: 13 },
+            { label: "Taped on site", as: "write", width: 12 },
+            { label: "Sawn", as: "tick", width: 7 },
+          ],
+          rows: some.flatMap((each) => barRows(each, { pieces, result })),
+        },
+      ]
+    }),
   ]
 }
 
-function barRows(bar: CutBar, number: number, list: CutList): Row[] {
-  const name = bar.inHand ? "in hand" : mmText(bar.length)
+function chunks(bars: readonly NumberedBar[]): NumberedBar[][] {
+  const count = Math.ceil(bars.length / lengthsTogether)
+  const each = Math.ceil(bars.length / count)
+  return Array.from({ length: count }, (_, index) => bars.slice(index * each, (index + 1) * each))
+}
+
+interface OnSaw {
+  pieces: ReadonlyMap<string, Piece>
+  result: JobResult
+}
+
+function barRows({ bar, number }: NumberedBar, { pieces, result }: OnSaw): Row[] {
+  const { house, job } = result
+  const where = sawnOn(bar, { pieces, house, longest: job.carry.longest })
+  const place = where === null ? "" : where.tooLong ? `saw below, ${where.name}` : `saw on ${where.name}`
+  const offcut = Math.floor(bar.offcut)
+  const left = offcut === 0 ? "no offcut" : `offcut ${mmText(offcut)}${bar.keep ? ", keep" : ""}`
   const head: Row = {
     as: "group",
     cells: [
       String(number),
-      `${name} mm`,
-      "",
-      `offcut ${mmText(Math.floor(bar.offcut))}${bar.keep ? ", keep" : ""}`,
-      "",
+      bar.inHand ? "in hand" : "new",
+      mmText(bar.length),
+      `${place.charAt(0).toUpperCase()}${place.slice(1)}`,
+      left,
       "",
       "",
       "",
     ],
   }
-  const rows = bar.pieces.map((mark): Row => {
-    const piece = list.pieces.find((each) => each.mark === mark)!
-    return {
-      cells: ["", mark, mmText(piece.length), piece.what, endText(piece.left), endText(piece.right), "", ""],
-    }
-  })
-  return [head, ...rows]
+  return [head, ...bar.pieces.flatMap((mark) => pieceRow(pieces.get(mark)))]
+}
+
+function pieceRow(piece: Piece | undefined): Row[] {
+  if (!piece) return []
+  return [
+    {
+      cells: [
+        "",
+        piece.mark,
+        mmText(piece.length),
+        piece.what,
+        endText(piece.left),
+        endText(piece.right),
+        "",
+        "",
+      ],
+    },
+  ]
 }
 
 /** An end cut for the sawyer: its name, and the setting to half a degree where it is not square. */
@@ -115,48 +242,10 @@ export function endText(end: EndCut): string {
     : `${endWords[end.as]} ${fixed(setting, setting % 1 === 0 ? 0 : 1)}°`
 }
 
-/** Every length as a strip with its pieces and marks, one under the other. */
-function barsDrawing(bars: { bar: CutBar; number: number }[], list: CutList, kerf: number): Drawing {
-  const longest = Math.max(...bars.map(({ bar }) => bar.length))
-  const step = longest / 14
-  const depth = step * 0.55
-  const shapes = bars.flatMap(({ bar, number }, row): Shape[] => {
-    const y = -row * step
-    let x = bar.endTrim
-    const pieces = bar.pieces.flatMap((mark): Shape[] => {
-      const piece = list.pieces.find((each) => each.mark === mark) as Piece
-      const at = { x, y }
-      x += piece.length + kerf
-      const middle = { x: at.x + piece.length / 2, y: y + depth / 2 }
-      return [
-        { kind: "box", at, width: piece.length, height: depth, stroke: { width: 0.35 }, fill: "white" },
-        { kind: "text", at: middle, text: mark, height: 2.5, fixed: true },
-      ]
-    })
-    return [
-      {
-        kind: "box",
-        at: { x: 0, y },
-        width: bar.length,
-        height: depth,
-        stroke: { width: 0.18 },
-        fill: "light",
-      },
-      ...pieces,
-      {
-        kind: "text",
-        at: { x: -longest / 60, y: y + depth / 2 },
-        text: String(number),
-        height: 3.5,
-        anchor: "end",
-        bold: true,
-        fixed: true,
-      },
-    ]
-  })
-  return {
-    title: `Lengths of ${list.product.name}`,
-    description: `${bars.length} lengths with their pieces in sawing order; the same as the cut list below.`,
-    shapes: [...shapes, { kind: "scale-bar" }],
-  }
+/** Cautions of the saw: those that joinery gives in any room, each once. */
+function sawCautions({ results }: JobResult): Block {
+  const wanted = ["mdf-dust", "hardwood-dust", "mitre-saw"]
+  const all = results.flatMap((each) => each.work.cautions)
+  const items = wanted.flatMap((id) => all.find((caution) => caution.id === id) ?? [])
+  return { kind: "cautions", items: items.map(({ text, why, defer }) => ({ text, why, defer })) }
 }
