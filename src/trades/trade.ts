@@ -82,6 +82,8 @@ export interface Step {
   /** True if it makes noise or dust that people in the house must be spared in quiet hours. */
   noisy: boolean
   dusty: boolean
+  /** True for solvent and oil coats: not on a storey where people sleep, so many hours before bedtime. */
+  fumes?: boolean
 }
 
 /** A caution for those who do the work; it advises and defers, it never certifies. */

@@ -29,6 +29,7 @@ function coatStep(task: Task<DecoratingInputs>, lines: CoatLine[]): Step {
     stage: coat.stage,
     hours: coatHours(task, lines),
     ...(gate ? { gate } : {}),
+    ...(solvent ? { fumes: true } : {}),
     ...(coat.key === "colour-last"
       ? {
           hold: "Plates eased by the electrician with the supply off; walls filled and dry.",

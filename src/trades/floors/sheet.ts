@@ -3,6 +3,7 @@ import { fixed, mmText, squareMetres } from "../../kernels/units.ts"
 import { datumText } from "../datum.ts"
 import type { Task, Work } from "../trade.ts"
 import type { FloorInputs } from "./inputs.ts"
+import { oilFullDays, oilGate } from "./oil.ts"
 import { type FloorPlan, floorAreas, planFloor } from "./plan-floor.ts"
 import { limitText } from "./readings.ts"
 import { firstLine, rowDrawing } from "./row-drawing.ts"
@@ -231,7 +232,6 @@ function notThrough(task: Task<FloorInputs>): string[] {
 }
 
 function laidChecks(task: Task<FloorInputs>, plan: FloorPlan): { text: string; write?: string }[] {
-  const { rules } = task.job
   return [
     { text: `Spacers out; gap ${mmText(plan.movement.gap)} mm free all round, left empty` },
     { text: "Gap free at linings, pipes, breast and hearth" },
@@ -239,7 +239,7 @@ function laidChecks(task: Task<FloorInputs>, plan: FloorPlan): { text: string; w
     ...(task.input.oilCoats > 0
       ? [
           {
-            text: `Oiled, ${task.input.oilCoats} coat${task.input.oilCoats === 1 ? "" : "s"}; nobody in for ${rules.value("floor-oil-walk")} h, no rugs or water for ${rules.value("floor-oil-cure")} days`,
+            text: `Oiled, ${task.input.oilCoats} coat${task.input.oilCoats === 1 ? "" : "s"}; ${oilWaits(task)}`,
             write: "date, time",
           },
           { text: "Oily rags hung out singly or soaked in a lidded tin" },
@@ -247,4 +247,11 @@ function laidChecks(task: Task<FloorInputs>, plan: FloorPlan): { text: string; w
       : []),
     { text: "Full packs and spare boards counted and stored", write: "number" },
   ]
+}
+
+function oilWaits(task: Task<FloorInputs>): string {
+  const walk = oilGate(task, true)
+  const full = oilFullDays(task)
+  if (!walk || full === null) return "not in the planned air"
+  return `nobody in for ${walk.hours} h, no rugs or water for ${full} days at the planned air`
 }

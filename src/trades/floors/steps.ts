@@ -1,6 +1,7 @@
 import { fixed, mmText } from "../../kernels/units.ts"
 import type { Step, Task } from "../trade.ts"
 import type { FloorInputs } from "./inputs.ts"
+import { oilFullDays, oilFumes, oilGate } from "./oil.ts"
 import { type FloorPlan, floorAreas } from "./plan-floor.ts"
 import { limitText } from "./readings.ts"
 import { wholeUp } from "./whole-up.ts"
@@ -149,24 +150,22 @@ function oilSteps(task: Task<FloorInputs>, plan: FloorPlan): Draft[] {
   const { rules } = task.job
   const { laid, whole } = floorAreas(plan)
   const coats = task.input.oilCoats
+  const full = oilFullDays(task)
   const steps: Draft[] = [uncover(task, whole)]
   for (let coat = 1; coat <= coats; coat++) {
     const last = coat === coats
+    const gate = oilGate(task, last)
     steps.push({
       name: `oil-${coat}`,
       title: coats > 1 ? `Oil, coat ${coat} of ${coats}` : "Oil, one coat",
-      detail:
-        `${fixed(laid, 1)} m2 from the far wall to the door, thin, buffed, none left standing; windows open. ${last ? `Rugs, water and covering only after ${rules.value("floor-oil-cure")} days.` : ""}`.trim(),
+      detail: `${fixed(laid, 1)} m² from the far wall to the door, thin, buffed; windows open.${last && full !== null ? ` No rugs or water for ${full} days.` : ""}`,
       stage: "oil",
       hours: hoursOf(laid, rules.value("floor-pace-oil")),
       after: [key(task, coat === 1 ? "uncover" : `oil-${coat - 1}`)],
-      gate: {
-        process: last ? "oil to light use" : "oil to the next coat",
-        hours: rules.value(last ? "floor-oil-walk" : "floor-oil-recoat"),
-        forbids: ["walk", "load", "wet"],
-      },
+      ...(gate ? { gate } : {}),
       noisy: false,
       dusty: false,
+      ...(oilFumes(plan) ? { fumes: true } : {}),
     })
   }
   return steps

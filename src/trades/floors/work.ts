@@ -1,7 +1,9 @@
 import { roundHalfUp, squareMetres } from "../../kernels/units.ts"
+import { dryingRests } from "../../rulebook/drying.ts"
 import { noWork, type Task, type Work } from "../trade.ts"
 import { floorCautions } from "./cautions.ts"
 import type { FloorInputs } from "./inputs.ts"
+import { oilFindings, oilProcesses } from "./oil.ts"
 import { type FloorPlan, floorAreas, planFloor } from "./plan-floor.ts"
 import { floorQuantities } from "./quantities.ts"
 import { floorRules } from "./rules.ts"
@@ -30,7 +32,7 @@ export function floorWork(task: Task<FloorInputs>): Work {
       oils: task.input.oilCoats > 0,
       builtBefore2000: built === undefined || built < asbestosUntil,
     }),
-    findings,
+    findings: [...findings, ...oilFindings(task)],
     rests: restsOf(task.input, plan),
     results: resultsOf(plan),
   }
@@ -55,7 +57,8 @@ function restsOf(input: FloorInputs, plan: FloorPlan): string[] {
     (!plan.deck && id.includes("screw")) ||
     (plan.deck?.is !== "sheets" && id.includes("-sheet-")) ||
     (plan.limits[0]?.unit === "%" ? id === "floor-deck-humidity-most" : id === "floor-deck-moisture-most")
-  return floorRules.map((rule) => rule.id).filter((id) => !left(id))
+  const oil = input.oilCoats > 0 ? [...new Set(oilProcesses.flatMap(dryingRests))] : []
+  return [...floorRules.map((rule) => rule.id).filter((id) => !left(id)), ...oil]
 }
 
 function resultsOf(plan: FloorPlan): Record<string, unknown> {

@@ -1,4 +1,5 @@
 import type { Product } from "../../../src/intake/schema/products.ts"
+import { dryingRules } from "../../../src/rulebook/drying-rules.ts"
 import type { Rules } from "../../../src/rulebook/rules.ts"
 import { type FloorInputs, floorInputs } from "../../../src/trades/floors/inputs.ts"
 import { floorRules } from "../../../src/trades/floors/rules.ts"
@@ -43,7 +44,7 @@ export function floorTask(given: {
   rules?: Rules
   built?: number
 }): Task<FloorInputs> {
-  const rules = given.rules ?? rulesOf(floorRules)
+  const rules = given.rules ?? rulesOf([...floorRules, ...dryingRules])
   const house = houseOf({
     storeys: [
       { id: "ground", name: "Ground floor", deck: 0, finishNow: 12, base: "timber", ...given.storey },

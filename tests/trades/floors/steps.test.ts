@@ -17,11 +17,12 @@ describe("steps of a floating floor", () => {
     expect(new Set(all.map((step) => step.key)).size).toBe(all.length)
   })
 
-  it("oil: 12 h between coats, 24 h after the last (common practice)", () => {
+  it("oil: 12 h between coats, 24 h after the last at 20 °C (common practice); at 18 °C 2^(2/10) times that", () => {
     const gates = steps({ oilCoats: 2 })
       .filter((step) => step.stage === "oil")
       .map((step) => step.gate!.hours)
-    expect(gates).toEqual([12, 24])
+    // 13.78 and 27.57 h, in whole hours.
+    expect(gates).toEqual([14, 28])
     expect(steps({ oilCoats: 0 }).some((step) => step.stage === "oil")).toBe(false)
   })
 

@@ -73,7 +73,7 @@ describe("a room of 4,000 by 3,000 worked by hand", () => {
       undefined,
       undefined,
       undefined,
-      24,
+      28,
     ])
   })
 })
