@@ -1,3 +1,4 @@
+import { existsSync } from "node:fs"
 import { parseArgs } from "node:util"
 import { refForm } from "../intake/read-jobs.ts"
 import { isIsoDate } from "../kernels/calendar/dates.ts"
@@ -135,6 +136,18 @@ export function issueOptions(args: readonly string[]): IssueOptions {
     throw new WrongUsage(`--on wants a day as YYYY-MM-DD, not "${on}"\n${issueUsage}`)
   const by = typeof values.by === "string" ? values.by : undefined
   return { jobsDir: folder(values.jobs, "--jobs", issueUsage), ref: ref(given, issueUsage), reason, on, by }
+}
+
+const reopenUsage = `usage: npm run reopen -- FILE
+  FILE   an archive pack, archive.pdf`
+
+/** Options of `reopen`; throws `WrongUsage`. */
+export function reopenOptions(args: readonly string[]): { file: string } {
+  const { positionals } = parsed(args, reopenUsage, {}, true)
+  const [file, ...more] = positionals
+  if (file === undefined || more.length) throw new WrongUsage(`one FILE is needed\n${reopenUsage}`)
+  if (!existsSync(file)) throw new WrongUsage(`there is no file ${file}\n${reopenUsage}`)
+  return { file }
 }
 
 /** Which of the refs, in their order, belong to a part: every N-th, so that large jobs side by side are spread. */

@@ -8,12 +8,8 @@ import { withBrowser } from "../press/browser/launch.ts"
 import { dropStaging, openStaging, replaceOutput } from "../press/output-tree.ts"
 import type { Attachment } from "../press/pdf/attachments.ts"
 import { type PrintedDocument, printDocuments } from "../press/print-documents.ts"
-import {
-  recordAttachments,
-  recordFiles,
-  writeManifest,
-  writeRecords,
-} from "../press/records/write-records.ts"
+import { archiveFiles } from "../press/records/archive-files.ts"
+import { recordFiles, writeManifest, writeRecords } from "../press/records/write-records.ts"
 import type { BuildRequest } from "../press/request.ts"
 import type { SetJob } from "../press/set-job.ts"
 import { type SiteData, siteData } from "../press/site-data.ts"
@@ -110,7 +106,7 @@ async function print(
 function records(job: SetJob, prepared: PreparedJobs, staging: string): Attachment[] {
   const files = recordFiles(job)
   writeRecords(staging, job.ref, files)
-  return [...(prepared.sources.get(job.ref) ?? []), ...recordAttachments(files)]
+  return archiveFiles(job, prepared.sources.get(job.ref) ?? [], files)
 }
 
 function summary(

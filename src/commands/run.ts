@@ -8,6 +8,7 @@ import { checkCommand } from "./check.ts"
 import { devCommand } from "./dev.ts"
 import { issueCommand } from "./issue.ts"
 import { newCommand } from "./new.ts"
+import { reopenCommand } from "./reopen.ts"
 import { standardTerminal, type Terminal } from "./terminal.ts"
 import { writeSchemas } from "./write-schemas.ts"
 
@@ -24,6 +25,7 @@ const commands: Record<string, Command> = {
   dev: (args, terminal) => devCommand(args, terminal),
   new: (args, terminal) => newCommand(args, { ...terminal, today: new Date().toISOString().slice(0, 10) }),
   issue: (args, terminal) => issueCommand(args, { terminal, today: new Date().toISOString().slice(0, 10) }),
+  reopen: reopenCommand,
   schemas: async () => {
     writeSchemas("jobs", trades)
     return exitStatus.done

@@ -1,7 +1,6 @@
 import { mkdirSync, writeFileSync } from "node:fs"
 import { join } from "node:path"
 import { filesBelow } from "../output-tree.ts"
-import type { Attachment } from "../pdf/attachments.ts"
 import type { PrintedDocument } from "../print-documents.ts"
 import type { SetJob } from "../set-job.ts"
 import type { SheetPage } from "../site-data.ts"
@@ -24,17 +23,6 @@ export function recordFiles(job: SetJob): RecordFile[] {
     ...csvFiles(job).map((file) => ({ ...file, mime: "text/csv" })),
     { name: "programme.ics", text: calendarFile(job), mime: "text/calendar" },
   ]
-}
-
-/** Records as attachments of the archive pack. */
-export function recordAttachments(records: readonly RecordFile[]): Attachment[] {
-  return records.map(({ name, text, mime }) => ({
-    name,
-    bytes: new TextEncoder().encode(text),
-    mime,
-    relationship: "Data",
-    description: `Computed results of the job: ${name}`,
-  }))
 }
 
 /** Writes a job's records into its private folder. */
