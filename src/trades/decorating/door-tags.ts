@@ -1,3 +1,4 @@
+import { textSize } from "../../kernels/drawing/lettering.ts"
 import type { Drawing, Shape } from "../../kernels/drawing/shapes.ts"
 import type { SheetModel } from "../../kernels/paper.ts"
 import type { Mm } from "../../kernels/units.ts"
@@ -12,6 +13,8 @@ const gutter: Mm = 8
 const shout: Mm = 15
 const roomLetters: Mm = 8
 const words: Mm = 4
+/** Left free at each side of a tag, mm. */
+const border: Mm = 4
 
 /** Door tags of a room, two to a page at full size: wet, keep out until a day and hour to be written in. */
 export function doorTags(room: Room): SheetModel {
@@ -61,8 +64,11 @@ function tag(room: Room, foot: Mm): Shape[] {
   ]
 }
 
+/** Text in the middle of a tag, as large as asked or as the tag is wide. */
 function centred(text: string, at: { x: Mm; y: Mm }, height: Mm): Shape {
-  return { kind: "text", at, text, height, bold: height > words, fixed: true }
+  const bold = height > words
+  const share = (wide - 2 * border) / textSize(text, height, bold).width
+  return { kind: "text", at, text, height: height * Math.min(share, 1), bold, fixed: true }
 }
 
 /** A word and a line to write on, up to a place on the right. */
