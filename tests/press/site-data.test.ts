@@ -1,6 +1,7 @@
 import { beforeAll, describe, expect, it } from "vitest"
 import { Fault } from "../../src/kernels/fault.ts"
-import { type SetJob, type SiteData, setJob, siteData } from "../../src/press/site-data.ts"
+import { type SetJob, setJob } from "../../src/press/set-job.ts"
+import { type SiteData, siteData } from "../../src/press/site-data.ts"
 import { smallMoney, smallResult } from "../fixtures/small-job.ts"
 
 let job: SetJob
@@ -18,11 +19,12 @@ beforeAll(async () => {
 
 describe("what the templates are given", () => {
   it("has a page for every sheet's paper, and a hosted copy only of sheets that may be published", () => {
-    expect(data.revisions.map((page) => page.sheet.number)).toEqual(job.sheets.map((sheet) => sheet.number))
+    expect(data.all.map((page) => page.sheet.number)).toEqual(job.sheets.map((sheet) => sheet.number))
     expect(data.hosted.map((page) => page.sheet.number)).toEqual(
       job.sheets.filter((sheet) => sheet.hosted).map((sheet) => sheet.number),
     )
-    expect(data.hosted.length).toBeLessThan(data.revisions.length)
+    expect(data.hosted.length).toBeLessThan(data.all.length)
+    expect(data.revisions).toHaveLength(data.all.length)
   })
 
   it("puts one document to print for each pack into the private half, and for each hosted sheet beside its copy", () => {
@@ -52,14 +54,14 @@ describe("what the templates are given", () => {
   })
 
   it("says beside an entry of the rulebook that the job overrides it, and why", () => {
-    const saw = data.revisions.find((page) => page.sheet.kind === "saw")
+    const saw = data.all.find((page) => page.sheet.kind === "saw")
     expect(saw?.rests).toContain("saw-kerf (overridden: 4 mm, wider blade)")
     expect(saw?.rests).toContain("saw-offcut-keep")
   })
 
   it("names the room at the head of its sheets and the job at the head of the others", () => {
     const place = (kind: string, room: string | null) =>
-      data.revisions.find((page) => page.sheet.kind === kind && page.sheet.room === room)?.place
+      data.all.find((page) => page.sheet.kind === kind && page.sheet.room === room)?.place
     expect(place("glance", "C2")).toBe("C2  living room")
     expect(place("saw", null)).toBe("One hall and one room")
   })

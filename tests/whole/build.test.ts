@@ -27,8 +27,9 @@ const secrets = {
   boardPrice: "77.13",
 }
 
-/** A room's name as someone with a bad mind would write it. */
-const markup = `<b>x</b><script>alert(1)</script>"'&amp;{{ 7*7 }}`
+/** A room's name, a site and a product as someone with a bad mind would write them. */
+const markup = "<b>x</b><script>"
+const longerMarkup = `</style><script>alert(1)</script>"'&amp;{{ 7*7 }}`
 
 const money = `rates:
   - { crew: joiner, perHour: "${secrets.rate}" }
@@ -43,8 +44,12 @@ client:
   notes: [${secrets.note}]
 `
 
+const quoted = `'${longerMarkup.replaceAll("'", "''")}'`
+
 const changes = [
-  { file: `${ref}/rooms/g1.yaml`, find: /^name: .*$/m, put: `name: '${markup.replaceAll("'", "''")}'` },
+  { file: `${ref}/rooms/g1.yaml`, find: /^name: .*$/m, put: `name: ${markup}` },
+  { file: `${ref}/job.yaml`, find: /^site: .*$/m, put: `site: ${quoted}` },
+  { file: "catalogue.yaml", find: "name: Foil-faced underlay", put: `name: ${quoted}` },
   { file: `${ref}/job.yaml`, find: /^client: .*$/m, put: `client: ${secrets.client}` },
   { file: "catalogue.yaml", find: '"34.90"', put: `"${secrets.boardPrice}"` },
 ]
@@ -251,17 +256,27 @@ describe("markup in a file's text", () => {
   it("stands in the site's pages as text", () => {
     const pages = pathsBelow(join(output, "site")).filter((path) => path.endsWith(".html"))
     const html = pages.map((path) => readFileSync(join(output, "site", path), "utf8"))
-    expect(html.some((each) => each.includes("&lt;b&gt;x&lt;/b&gt;&lt;script&gt;alert(1)"))).toBe(true)
-    expect(html.filter((each) => each.includes("<b>x") || each.includes("<script>alert"))).toEqual([])
-    expect(html.some((each) => each.includes("{{ 7*7 }}"))).toBe(true)
+    const escaped = "&lt;/style&gt;&lt;script&gt;alert(1)&lt;/script&gt;&quot;&#39;&amp;amp;{{ 7*7 }}"
+    expect(html.filter((each) => each.includes("&lt;b&gt;x&lt;/b&gt;&lt;script&gt;")).length).toBeGreaterThan(
+      3,
+    )
+    expect(html.filter((each) => each.includes(escaped)).length).toBeGreaterThan(1)
+    expect(html.filter((each) => /<b>x|<script>|<\/style><script/.test(each))).toEqual([])
   })
 
   it("stands on the paper as text, in the margin too", async () => {
-    const text = await textOf(await opened(`print/${ref}/room-g1.pdf`))
-    const head = (await textItems(await opened(`print/${ref}/room-g1.pdf`))).filter((item) => item.page === 2)
-    expect(text.replace(/\s+/g, "")).toContain(markup.replace(/\s+/g, ""))
-    const top = head.filter((item) => item.y > 780).map((item) => item.text)
-    expect(top.join("").replace(/\s+/g, "")).toContain(markup.replace(/\s+/g, ""))
+    const items = await textItems(await opened(`print/${ref}/room-g1.pdf`))
+    const joined = (from: typeof items) =>
+      from
+        .map((item) => item.text)
+        .join("")
+        .replace(/\s+/g, "")
+    const top = items.filter((item) => item.page === 2 && item.y > 780)
+    const foot = items.filter((item) => item.page === 2 && item.y < 110 && item.x < 190)
+    expect(joined(top)).toContain(markup)
+    expect(joined(foot)).toContain(longerMarkup.replace(/\s+/g, ""))
+    const bought = await textItems(await opened(`print/${ref}/trade-floors.pdf`))
+    expect(joined(items) + joined(bought)).toContain(markup)
   })
 })
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest"
 import { calendarFile, folded } from "../../../src/press/records/calendar-file.ts"
-import { setJob } from "../../../src/press/site-data.ts"
+import { setJob } from "../../../src/press/set-job.ts"
 import { smallResult } from "../../fixtures/small-job.ts"
 import { contentLines, eventsOf } from "../../whole/formats.ts"
 

@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, it } from "vitest"
 import { csvFiles, csvText } from "../../../src/press/records/csv.ts"
-import { setJob } from "../../../src/press/site-data.ts"
+import { setJob } from "../../../src/press/set-job.ts"
 import { smallResult } from "../../fixtures/small-job.ts"
 import { strictCsv } from "../../whole/formats.ts"
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest"
 import { instantAt } from "../../../src/kernels/calendar/instant.ts"
 import { jobJson, siteClock } from "../../../src/press/records/job-json.ts"
-import { setJob } from "../../../src/press/site-data.ts"
+import { setJob } from "../../../src/press/set-job.ts"
 import { smallMoney, smallResult } from "../../fixtures/small-job.ts"
 import { keysOutOfOrder } from "../../whole/formats.ts"
 

@@ -1,6 +1,8 @@
 import { beforeAll, describe, expect, it } from "vitest"
-import { contentHash, manifestText, sha256 } from "../../../src/press/records/manifest.ts"
-import { type SheetPage, setJob, siteData } from "../../../src/press/site-data.ts"
+import { manifestText } from "../../../src/press/records/manifest.ts"
+import { sha256 } from "../../../src/press/revisions/fingerprint.ts"
+import { setJob } from "../../../src/press/set-job.ts"
+import { type SheetPage, siteData } from "../../../src/press/site-data.ts"
 import { smallResult } from "../../fixtures/small-job.ts"
 
 let page: SheetPage
@@ -16,26 +18,6 @@ describe("sha256", () => {
   })
 })
 
-describe("a sheet's content hash", () => {
-  it("changes when something shown changes", () => {
-    const blocks = [...page.sheet.blocks, { kind: "heading" as const, text: "x" }]
-    for (const changed of [
-      { ...page, place: "elsewhere" },
-      { ...page, rests: [...page.rests, "x"] },
-      { ...page, sheet: { ...page.sheet, title: "x" } },
-      { ...page, sheet: { ...page.sheet, blocks } },
-    ])
-      expect(contentHash(changed)).not.toBe(contentHash(page))
-  })
-
-  it("stays when only what is round the sheet changes", () => {
-    const revision = { ...page.revision, letter: "B", text: "B" }
-    expect(contentHash({ ...page, revision, address: "https://elsewhere.example/", revisionOn: "x" })).toBe(
-      contentHash(page),
-    )
-  })
-})
-
 describe("the manifest", () => {
   it("names files in order with bytes and sha256, and sheets with hash and address", () => {
     const files = ["b.csv", "a.csv"].map((path) => ({ path, bytes: new TextEncoder().encode("abc") }))
@@ -48,7 +30,7 @@ describe("the manifest", () => {
       expect.objectContaining({
         id: page.sheet.number,
         pages: 2,
-        contentHash: contentHash(page),
+        contentHash: page.sheet.fingerprint.hash,
         url: page.address,
         hosted: true,
       }),

@@ -2,21 +2,16 @@ import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "nod
 import { tmpdir } from "node:os"
 import { join } from "node:path"
 import { afterAll, describe, expect, it } from "vitest"
-import { sha256 } from "../../../src/press/records/manifest.ts"
-import {
-  recordAttachments,
-  recordFiles,
-  writeManifest,
-  writeRecords,
-} from "../../../src/press/records/write-records.ts"
-import { setJob } from "../../../src/press/site-data.ts"
+import { recordFiles, writeManifest, writeRecords } from "../../../src/press/records/write-records.ts"
+import { sha256 } from "../../../src/press/revisions/fingerprint.ts"
+import { setJob } from "../../../src/press/set-job.ts"
 import { smallResult } from "../../fixtures/small-job.ts"
 
 const folder = mkdtempSync(join(tmpdir(), "storey-rod-records-"))
 afterAll(() => rmSync(folder, { recursive: true, force: true }))
 
 describe("the records of a job", () => {
-  it("are written as they are attached to the archive, byte for byte", async () => {
+  it("are written under their names, byte for byte", async () => {
     const files = recordFiles(setJob("tiny", await smallResult()))
     writeRecords(folder, "tiny", files)
     expect(files.map((file) => file.name)).toEqual([
@@ -27,10 +22,8 @@ describe("the records of a job", () => {
       "programme.csv",
       "programme.ics",
     ])
-    for (const { name, bytes, relationship } of recordAttachments(files)) {
-      expect(readFileSync(join(folder, "print", "tiny", name)).equals(bytes), name).toBe(true)
-      expect(relationship).toBe("Data")
-    }
+    for (const { name, text } of files)
+      expect(readFileSync(join(folder, "print", "tiny", name), "utf8"), name).toBe(text)
   })
 
   it("end in a manifest over every private file and the job's part of the site, without itself", async () => {

@@ -1,0 +1,70 @@
+import { mkdirSync, readFileSync, writeFileSync } from "node:fs"
+import { dirname, join } from "node:path"
+import { describe, expect, it } from "vitest"
+import { Fault } from "../../src/kernels/fault.ts"
+import { type Printing, printDocuments } from "../../src/press/print-documents.ts"
+import type { PrintDocument } from "../../src/press/site-data.ts"
+import { pageBoxes } from "./inspect/boxes.ts"
+import { htmlFile, withTestPress } from "./inspect/press.ts"
+
+/** A document without sheets, by where it goes. */
+const document = (path: string): PrintDocument => ({
+  ref: "tiny",
+  path,
+  pack: { id: path, title: path, bound: false },
+  jobTitle: "Trial",
+  pages: [],
+  styles: "",
+})
+
+/** Prints bodies, each under the name it is given; with the PDFs of those that came out. */
+async function printed(
+  bodies: Record<string, string>,
+): Promise<Printing & { pdfs: Uint8Array[]; done: string[] }> {
+  return withTestPress(async (press, staging) => {
+    for (const [path, body] of Object.entries(bodies)) {
+      const target = join(staging, "press", `${path}.html`)
+      mkdirSync(dirname(target), { recursive: true })
+      writeFileSync(target, readFileSync(htmlFile(staging, body)))
+    }
+    const done: string[] = []
+    const printing = await printDocuments(press, Object.keys(bodies).map(document), {
+      staging,
+      attachments: new Map(),
+      progress: (count, of) => done.push(`${count} of ${of}`),
+    })
+    return { ...printing, done, pdfs: printing.printed.map(({ file }) => readFileSync(join(staging, file))) }
+  })
+}
+
+describe("printing documents", () => {
+  it("gives a PDF for each, in the order given, and tells how far it is", async () => {
+    const came = await printed({ "print/b": "<p>b</p>", "print/a": "<p>a</p><section>more</section>" })
+    expect(came.printed.map(({ file, pages }) => [file, pages])).toEqual([
+      ["print/b.pdf", 1],
+      ["print/a.pdf", 2],
+    ])
+    expect(came.done).toEqual(["1 of 2", "2 of 2"])
+    expect(await pageBoxes(came.pdfs[1]!)).toHaveLength(2)
+    expect(came.warnings).toEqual([])
+  })
+
+  it("warns of a character that no typeface has, and prints on: the author wrote it", async () => {
+    const { warnings, pdfs } = await printed({ "print/a": "<p>plain</p><section>門</section>" })
+    expect(pdfs).toHaveLength(1)
+    expect(warnings).toEqual([
+      "print/a.pdf, page 2: a character that the typeface does not have is printed as an empty box",
+    ])
+  })
+
+  it("throws for what does not fit, naming every document", async () => {
+    const wide = `<p data-sheet="A1-04">${"W".repeat(90)}</p>`
+    const printing = printed({ "print/a": wide, "print/b": wide, "print/c": "<p>門</p>" })
+    const fault = await printing.catch((thrown: unknown) => thrown)
+    expect(fault).toBeInstanceOf(Fault)
+    const { message } = fault as Fault
+    for (const name of ["a", "b"])
+      expect(message).toMatch(new RegExp(`print/${name}: past-width on A1-04 by [\\d.]+ mm: W+`))
+    expect(message).not.toContain("print/c")
+  })
+})
