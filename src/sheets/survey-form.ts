@@ -54,13 +54,13 @@ export function surveyForm(rules: Rules): SheetModel {
         scale: 1,
         maxHeight: 92,
       },
-      rows("outline", 14, [
+      rows("outline", 12, [
         ["length", 16],
         ["turn: right, left or degrees", 26],
         ["is: wall, breast, wardrobe, open-edge, knee-wall", 34],
         ["name", 20],
       ]),
-      rows("diagonals", 6, [
+      rows("diagonals", 5, [
         ["from corner", 20],
         ["to corner", 20],
         ["length", 24],
@@ -119,6 +119,8 @@ export function surveyForm(rules: Rules): SheetModel {
         ["right", 10],
         ["wall", 10],
         ["plumb", 10],
+        ["lengthsTo", 13],
+        ["heightsFrom", 15],
       ]),
       rows("windows", 4, [
         ["id", 9],
@@ -190,7 +192,7 @@ function checks(rules: Rules): Block {
 }
 
 const side: Mm = 5
-const grid: Drawing = sketchGrid({ across: 34, up: 16 })
+const grid: Drawing = sketchGrid({ across: 34, up: 12 })
 
 /** Squares to sketch on, mm on paper. */
 function sketchGrid({ across, up }: { across: number; up: number }): Drawing {

@@ -41,13 +41,13 @@ export function surveySheet(result: JobResult, room: Room): SheetModel {
           "Dotted: where slopes begin. Dashed: 1.5 m over the finished floor. Hatched: nothing may be fixed.",
         maxHeight: 118,
       },
+      hidden(room),
       ...rows.map(elevations),
       ...openings(room),
       ...slopes(room),
-      corners(room),
-      residuals(room),
+      wallsAndCorners(room),
+      ...checks(room),
       ...found(room),
-      hidden(room),
     ],
     rests: [
       "survey-assumed-turn",
@@ -166,51 +166,78 @@ function partName({ kind, wall }: Room["ceiling"]["parts"][number]): string {
   return kind === "slope" ? `Slope over wall ${wall}` : `Dormer in wall ${wall}`
 }
 
-function corners(room: Room): Block {
+/** Walls in order, each with the corner at its right end: as taped, as adjusted, and the angle for the saw. */
+function wallsAndCorners(room: Room): Block {
+  const { walls, trust } = room
   return {
     kind: "table",
-    caption: "Corners, for the saw",
+    caption: "Walls and corners, as taped and as adjusted",
     columns: [
-      { label: "Corner at the left end of wall", as: "figure", width: 26 },
-      { label: "Kind", width: 20 },
-      { label: "True angle", as: "figure", width: 20 },
-      { label: "Mitre each side", as: "figure", width: 20 },
+      { label: "Wall", as: "figure", width: 7 },
+      { label: "Taped mm", as: "figure", width: 12 },
+      { label: "Adjusted mm", as: "figure", width: 13 },
+      { label: "Moved mm", as: "figure", width: 10 },
+      { label: "Turn at its right end, as written", as: "figure", width: 15 },
+      { label: "Turn adjusted", as: "figure", width: 13 },
+      { label: "Corner there", width: 12 },
+      { label: "True angle", as: "figure", width: 12 },
+      { label: "Mitre each side", as: "figure", width: 12 },
     ],
-    rows: room.walls.map(({ number, angleAtStart }) => ({
-      cells: [
-        String(number),
-        angleAtStart < straight ? "inside" : "outside",
-        `${fixed(angleAtStart, 1)}°`,
-        `${fixed(Math.abs(straight - angleAtStart) / 2, 1)}°`,
-      ],
-    })),
-    note: "True angle as it lies in the room. The mitre is counted from a square cut; try it on two offcuts first.",
+    rows: walls.map(({ number, angleAtEnd }, index) => {
+      const run = trust.residuals[index]
+      const turn = trust.residuals[walls.length + index]
+      return {
+        cells: [
+          String(number),
+          run ? reading(run.taped, "mm") : "–",
+          run ? reading(run.adjusted, "mm") : "–",
+          run ? difference(run.residual, "mm") : "–",
+          turn ? reading(turn.taped, "°") : "–",
+          turn ? reading(turn.adjusted, "°") : "–",
+          angleAtEnd < straight ? "inside" : "outside",
+          `${fixed(angleAtEnd, 1)}°`,
+          `${fixed(Math.abs(straight - angleAtEnd) / 2, 1)}°`,
+        ],
+      }
+    }),
+    note: "Turns to the right count as plus. The mitre is counted from a square cut; try it on two offcuts first.",
   }
 }
 
 /** Half a turn: a corner of this many degrees is none. */
 const straight = 180
 
-function residuals(room: Room): Block {
-  const lines: ShapeTrust["residuals"] = [...room.trust.residuals, ...(room.section?.residuals ?? [])]
-  const section =
-    room.section && room.section.closure !== null
-      ? ` The section closes to ${fixed(room.section.closure, 1)} mm.`
-      : ""
-  return {
-    kind: "table",
-    caption: "Measurements, as taped and as adjusted",
-    columns: [
-      { label: "Measurement", width: 44 },
-      { label: "As taped", as: "figure", width: 18 },
-      { label: "As adjusted", as: "figure", width: 18 },
-      { label: "Difference", as: "figure", width: 18 },
-    ],
-    rows: lines.map(({ what, taped, adjusted, residual, unit }) => ({
-      cells: [what, reading(taped, unit), reading(adjusted, unit), difference(residual, unit)],
-    })),
-    note: `Taped by ${room.measured.by} on ${dateText(room.measured.on)}, tape ±${room.measured.tape} mm. With the turns as written the walk ends ${fixed(room.trust.closure, 1)} mm from its start.${section} ${fixedText(room.trust)}`,
-  }
+/** Diagonals and the section's figures; and what all of it says of the shape. */
+function checks(room: Room): Block[] {
+  const lines: ShapeTrust["residuals"] = [
+    ...room.trust.residuals.slice(2 * room.walls.length),
+    ...(room.section?.residuals ?? []),
+  ]
+  const { closure } = room.section ?? { closure: null }
+  const section = closure === null ? "" : ` The section closes to ${reading(Math.abs(closure), "mm")} mm.`
+  const words = `Taped by ${room.measured.by} on ${dateText(room.measured.on)}, tape ±${room.measured.tape} mm. With the turns as written the walk ends ${fixed(room.trust.closure, 1)} mm from its start.${section} ${fixedText(room.trust)}`
+  if (lines.length === 0) return [{ kind: "text", as: "note", paragraphs: [words] }]
+  return [
+    {
+      kind: "table",
+      caption: "Check measurements",
+      columns: [
+        { label: "Measurement", width: 44 },
+        { label: "As taped", as: "figure", width: 18 },
+        { label: "As adjusted", as: "figure", width: 18 },
+        { label: "Moved", as: "figure", width: 18 },
+      ],
+      rows: lines.map(({ what, taped, adjusted, residual, unit }) => ({
+        cells: [
+          `${what[0]!.toUpperCase()}${what.slice(1)}`,
+          reading(taped, unit),
+          reading(adjusted, unit),
+          difference(residual, unit),
+        ],
+      })),
+      note: words,
+    },
+  ]
 }
 
 function fixedText({ fixed: isFixed, needs }: ShapeTrust): string {
@@ -220,7 +247,8 @@ function fixedText({ fixed: isFixed, needs }: ShapeTrust): string {
 }
 
 function reading(value: number, unit: "mm" | "°"): string {
-  return unit === "mm" ? fixed(value, 1) : `${fixed(value, 2)}°`
+  const text = unit === "mm" ? fixed(value, 1) : `${fixed(value, 2)}°`
+  return text.replace("-", "−")
 }
 
 function difference(value: number, unit: "mm" | "°"): string {

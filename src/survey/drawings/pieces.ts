@@ -88,10 +88,11 @@ function swing(hinge: Point, latch: Point, open: Point): Shape {
 /** Points tried across a figure, each way, for the roomiest one. */
 const tries = 13
 
-/** A point well inside a figure, for its name: of a grid of points the one furthest from its edges. */
-export function roomiest(outline: readonly Point[]): Point {
+/** A point well inside a figure and outside its holes, for its name: of a grid of points the one furthest from all edges. */
+export function roomiest(outline: readonly Point[], holes: readonly (readonly Point[])[] = []): Point {
   const box = boundsOf(outline)
-  const region = regionOf(outline)
+  const region = { outline, holes }
+  const edges = [outline, ...holes].flatMap(edgesOf)
   let best = { at: middle(outline), clear: 0 }
   for (let column = 1; column < tries; column++) {
     for (let row = 1; row < tries; row++) {
@@ -100,7 +101,7 @@ export function roomiest(outline: readonly Point[]): Point {
         y: box.bottom + ((box.top - box.bottom) * row) / tries,
       }
       if (!contains(region, at)) continue
-      const clear = Math.min(...edgesOf(outline).map(({ from, to }) => distanceToSegment(at, from, to)))
+      const clear = Math.min(...edges.map(({ from, to }) => distanceToSegment(at, from, to)))
       if (clear > best.clear + 1) best = { at, clear }
     }
   }

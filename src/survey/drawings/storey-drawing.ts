@@ -113,11 +113,14 @@ function passage({ room, placing }: PlacedRoom, wall: Wall, { door, fromLeft, wi
   ]
 }
 
-function names({ room, outline }: PlacedRoom): Shape[] {
+function names({ room, outline, placing }: PlacedRoom): Shape[] {
+  const open = room.holes
+    .filter(({ floored }) => !floored)
+    .map((hole) => hole.outline.map((corner) => placedPoint(placing, corner)))
   return [
     {
       kind: "text",
-      at: roomiest(outline),
+      at: roomiest(outline, open),
       text: isSmall(outline) ? room.id : `${room.id}\n${fixed(room.floorArea, 2)} m²`,
       height: 2.5,
       bold: true,

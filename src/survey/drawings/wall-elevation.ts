@@ -1,6 +1,8 @@
 import type { Drawing, Shape } from "../../kernels/drawing/shapes.ts"
 import { boundsOf } from "../../kernels/polygon/measure.ts"
 import type { Point } from "../../kernels/polygon/point.ts"
+import { regionOf } from "../../kernels/polygon/region.ts"
+import { sectionAt } from "../../kernels/polygon/strips.ts"
 import { type Mm, mmText } from "../../kernels/units.ts"
 import type { Rules } from "../../rulebook/rules.ts"
 import { heightOver } from "../elevation.ts"
@@ -46,7 +48,7 @@ export function describe(wall: Wall): string {
 /** The shapes of a wall's elevation, its bottom left corner at the origin. */
 export function wallShapes(room: Room, wall: Wall, { floor, datum, rules }: ElevationOptions): Shape[] {
   const { right } = boundsOf(wall.elevation)
-  const number = freeLength(wall, "all")
+  const number = numberPlace(wall)
   return [
     { kind: "polygon", points: wall.elevation, fill: "white", stroke: stroke(0.5) },
     ...floorLine(right, floor),
@@ -66,7 +68,7 @@ export function wallShapes(room: Room, wall: Wall, { floor, datum, rules }: Elev
     ...heightShapes(wall),
     {
       kind: "text",
-      at: { x: number, y: heightOver(wall.elevation, number) / 2 },
+      at: number,
       text: String(wall.number),
       height: 3.5,
       bold: true,
@@ -74,6 +76,20 @@ export function wallShapes(room: Room, wall: Wall, { floor, datum, rules }: Elev
       leader: true,
     },
   ]
+}
+
+/** A stretch of wall shorter than this has no room for the wall's number, mm. */
+const roomForNumber: Mm = 300
+
+/** The middle of the longest stretch beside the openings; over the openings where there is none. */
+function numberPlace(wall: Wall): Point {
+  const x = freeLength(wall, "all")
+  const beside = [...wall.doors, ...wall.windows].every(
+    ({ fromLeft, width }) =>
+      Math.abs(x - fromLeft) > roomForNumber / 2 && Math.abs(x - fromLeft - width) > roomForNumber / 2,
+  )
+  const top = heightOver(wall.elevation, beside ? x : wall.length / 2)
+  return beside ? { x, y: top / 2 } : { x: wall.length / 2, y: top - roomForNumber / 2 }
 }
 
 /** The finished floor, where it stands over the datum. */
@@ -84,16 +100,24 @@ function floorLine(right: Mm, floor: Mm): Shape[] {
   ]
 }
 
-/** 1.5 m and 2.0 m over the finished floor, under a slope or a ceiling lower than that only. */
+/** 1.5 m and 2.0 m over the finished floor, as far as the wall reaches so high; only in rooms with slopes. */
 function headroomLines(room: Room, wall: Wall, floor: Mm): Shape[] {
   if (room.ceiling.slopeArea <= 0) return []
-  const { right, top } = boundsOf(wall.elevation)
   return headrooms.flatMap((height): Shape[] => {
     const y = height + floor
-    if (y >= top) return []
+    const stretches = sectionAt(regionOf(wall.elevation), y)
+    const last = stretches[stretches.length - 1]
+    if (!last) return []
     return [
-      { kind: "line", from: { x: 0, y }, to: { x: right, y }, stroke: stroke(0.18, "dashed") },
-      label({ x: right, y }, `${(height / 1000).toFixed(1)} m`),
+      ...stretches.map(
+        ({ from, to }): Shape => ({
+          kind: "line",
+          from: { x: from, y },
+          to: { x: to, y },
+          stroke: stroke(0.18, "dashed"),
+        }),
+      ),
+      label({ x: last.to, y }, `${(height / 1000).toFixed(1)} m`),
     ]
   })
 }
@@ -122,12 +146,14 @@ function openingShapes(wall: Wall): Shape[] {
     sill: 0,
   }))
   return [...doors, ...wall.windows].flatMap(({ id, fromLeft, width, height, sill }): Shape[] => {
-    const size = `${id}\n${mmText(width)} × ${mmText(height)}`
     const middle: Point = { x: fromLeft + width / 2, y: sill + height / 2 }
+    const size = `${mmText(width)} × ${mmText(height)}`
+    const upright = height > width
+    const text = upright ? `${id}   ${size}` : `${id}\n${size}`
     const under = sill > 0 ? [label({ x: fromLeft + width / 2, y: sill / 2 }, `sill ${mmText(sill)}`)] : []
     return [
       { kind: "box", at: { x: fromLeft, y: sill }, width, height, stroke: stroke(0.35), fill: "white" },
-      label(middle, size),
+      { kind: "text", at: middle, text, height: 2.5, angle: upright ? 90 : 0, leader: true },
       ...under,
     ]
   })
