@@ -10,7 +10,7 @@ import { sawnOn } from "./sawn-on.ts"
 const endWords: Record<EndCut["as"], string> = {
   square: "square",
   scribed: "scribe",
-  "internal-mitre": "internal mitre",
+  "internal-mitre": "mitre",
   "external-mitre": "external mitre",
   "against-architrave": "square to architrave",
   return: "return",
@@ -58,12 +58,15 @@ function summary(lists: readonly CutList[], result: JobResult): Block {
     kind: "table",
     caption: "What is ordered, and what it survives",
     columns: [
-      { label: "Profile", width: 27 },
-      { label: "Plan", as: "figure", width: 16 },
-      { label: "Rule of thumb", as: "figure", width: 18 },
-      { label: "Saves", as: "figure", width: 12 },
-      { label: "To spare", as: "figure", width: 14 },
-      { label: "Mis-cuts survived", as: "figure", width: 13 },
+      { label: "Profile", width: 28 },
+      { label: "Pieces", as: "figure", width: 8 },
+      { label: "Lengths by plan", as: "figure", width: 10 },
+      { label: "Least cost", width: 11 },
+      { label: "True waste", as: "figure", width: 9 },
+      { label: "Rule of thumb", as: "figure", width: 14 },
+      { label: "Plan saves", as: "figure", width: 9 },
+      { label: "Spare, over the plan", as: "figure", width: 14 },
+      { label: "Mis-cuts survived", as: "figure", width: 11 },
     ],
     rows: lists.map((list): Row => {
       const { plan, spares, product } = list
@@ -71,7 +74,10 @@ function summary(lists: readonly CutList[], result: JobResult): Block {
       return {
         cells: [
           nameOf(product),
-          `${plan.lengths}, waste ${fixed(wastePercent(list), 1)} %`,
+          String(list.pieces.length),
+          String(plan.lengths),
+          plan.proven ? "proven" : `gap ${fixed(100 * (plan.cost / plan.bound - 1), 1)} %`,
+          `${fixed(wastePercent(list), 1)} %`,
           thumb ? `${thumb.lengths} of ${mmText(thumb.length)}` : "in hand",
           thumb ? savedText(thumb.lengths * thumb.length, thumb.planMetres * 1000, thumb.length) : "",
           spares ? `${spares.count} of ${mmText(spares.length)}` : "",
@@ -79,7 +85,7 @@ function summary(lists: readonly CutList[], result: JobResult): Block {
         ],
       }
     }),
-    note: `Rule of thumb: run and ${result.rules.value("joinery-waste")} %. Spare lengths come over the plan. Mis-cuts survived: so many of the longest piece can be sawn again from spare lengths and offcuts; of shorter ones more.`,
+    note: `True waste: offcuts, saw cuts and squared ends of what is sawn. Rule of thumb: run and ${result.rules.value("joinery-waste")} %. Spare lengths come over the plan. Mis-cuts survived: so many of the longest piece can be sawn again from spare lengths and offcuts; of shorter ones more.`,
   }
 }
 
@@ -132,26 +138,13 @@ function nameOf({ name, thickness, width }: CutList["product"]): string {
 }
 
 function listBlocks(list: CutList, result: JobResult): Block[] {
-  const { plan, product, spares } = list
+  const { plan, product } = list
   const bars = plan.bars.map((bar, index) => ({ bar, number: index + 1 }))
   const pieces = new Map(list.pieces.map((piece) => [piece.mark, piece]))
   const longest = Math.max(...plan.bars.map((bar) => bar.length))
   const kerf = result.rules.value("saw-kerf")
   return [
     { kind: "heading", text: nameOf(product) },
-    {
-      kind: "figures",
-      items: [
-        { label: "Lengths to saw", value: String(plan.bars.length) },
-        { label: "Spare", value: String(spares?.count ?? 0) },
-        { label: "Pieces", value: String(list.pieces.length) },
-        { label: "Offcuts and sawdust", value: fixed(wastePercent(list), 1), unit: "%" },
-        {
-          label: plan.proven ? "Least cost" : "Within of least cost",
-          value: plan.proven ? "proven" : `${fixed(100 * (plan.cost / plan.bound - 1), 1)} %`,
-        },
-      ],
-    },
     ...chunks(bars).flatMap((some): Block[] => {
       const from = some[0]!.number
       const to = some[some.length - 1]!.number
@@ -160,21 +153,21 @@ function listBlocks(list: CutList, result: JobResult): Block[] {
         {
           kind: "drawing",
           drawing: barsDrawing({ bars: some, pieces, kerf, longest, name: product.name }),
-          caption: `${product.name}, ${which}: slanted ends are sawn at an angle, grey is offcut. Not to scale across.`,
+          caption: `${product.name}, ${which}: slanted ends are sawn at an angle, grey is offcut; figures count.`,
           scale: 1,
         },
         {
           kind: "table",
           caption: `${product.name}, ${which}`,
           columns: [
-            { label: "No.", as: "figure", width: 6 },
-            { label: "Mark", as: "mark", width: 14 },
-            { label: "Cut to", as: "figure", width: 12 },
-            { label: "What", width: 25 },
-            { label: "Left end", width: 13 },
-            { label: "Right end", width: 13 },
+            { label: "No.", as: "figure", width: 5 },
+            { label: "Mark", as: "mark", width: 13 },
+            { label: "Cut to", as: "figure", width: 10 },
+            { label: "What", width: 24 },
+            { label: "Left end", width: 16 },
+            { label: "Right end", width: 16 },
             { label: "Taped on site", as: "write", width: 12 },
-            { label: "Sawn", as: "tick", width: 7 },
+            { label: "Sawn", as: "tick", width: 6 },
           ],
           rows: some.flatMap((each) => barRows(each, { pieces, result })),
         },
@@ -235,11 +228,11 @@ function pieceRow(piece: Piece | undefined): Row[] {
 }
 
 /** An end cut for the sawyer: its name, and the setting to half a degree where it is not square. */
-export function endText(end: EndCut): string {
-  const setting = Math.round(end.setting * 2) / 2
-  return setting === 0
-    ? endWords[end.as]
-    : `${endWords[end.as]} ${fixed(setting, setting % 1 === 0 ? 0 : 1)}°`
+export function endText({ as, setting }: EndCut): string {
+  const half = Math.round(setting * 2) / 2
+  if (half === 0) return endWords[as]
+  const name = as === "square" ? "bevel" : endWords[as]
+  return `${name} ${fixed(half, half % 1 === 0 ? 0 : 1)}°`
 }
 
 /** Cautions of the saw: those that joinery gives in any room, each once. */

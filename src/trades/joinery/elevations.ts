@@ -14,6 +14,8 @@ export interface Unfolded {
   skirting: { thickness: Mm; width: Mm } | undefined
   architrave: { width: Mm } | undefined
   margin: Mm
+  /** Widest inside angle that is scribed, degrees. */
+  scribed: number
   without: readonly number[]
   sets: readonly SetOfArchitraves[]
   pieces: readonly Piece[]
@@ -128,11 +130,11 @@ function setShapes(wall: Wall, { sets, architrave, margin, room }: Unfolded, pla
 }
 
 function skirtingShapes(wall: Wall, about: Unfolded, place: Place): Shape[] {
-  const { room, skirting, without, sets, pieces } = about
+  const { room, skirting, without, sets, pieces, scribed } = about
   if (!skirting) return []
   const stops: readonly Stop[] = sets
   const own = pieces.filter((piece) => piece.wall === wall.number && piece.what.startsWith("skirting"))
-  const runs = runsOfRoom({ room, thickness: skirting.thickness, without, stops }).filter(
+  const runs = runsOfRoom({ room, thickness: skirting.thickness, scribed, without, stops }).filter(
     (run) => run.wall === wall,
   )
   return runs.flatMap((run, index): Shape[] => {

@@ -44,5 +44,7 @@ export function pieceTable(pieces: readonly Piece[], caption: string): Block {
 /** An end cut for the fixer: its name, and the setting to half a degree where it is not square. */
 export function endText({ as, setting }: EndCut): string {
   const half = Math.round(setting * 2) / 2
-  return half === 0 ? words[as] : `${words[as]} ${fixed(half, half % 1 === 0 ? 0 : 1)}°`
+  if (half === 0) return words[as]
+  const name = as === "square" ? "bevel" : words[as]
+  return `${name} ${fixed(half, half % 1 === 0 ? 0 : 1)}°`
 }

@@ -31,6 +31,14 @@ export const joineryRules: RuleEntry[] = [
     ...practice,
   },
   {
+    id: "joinery-scribe-widest",
+    what: "widest internal corner that is scribed; a wider one is mitred",
+    value: 120,
+    unit: "°",
+    range: "105 to 135",
+    ...practice,
+  },
+  {
     id: "joinery-scarf-corner",
     what: "least distance of a joint in a run from a corner",
     value: 600,

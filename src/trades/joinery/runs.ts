@@ -1,7 +1,7 @@
-import type { Mm } from "../../kernels/units.ts"
+import type { Degrees, Mm } from "../../kernels/units.ts"
 import { inwardNormal, unitAlong } from "../../survey/plan-geometry.ts"
 import type { HoleInFloor, Room, Wall } from "../../survey/room.ts"
-import { type CornerEnd, externalEnd, internalEnd, returnEnd } from "./corners.ts"
+import { type CornerEnd, externalEnd, internalEnd, returnEnd, squareEnd } from "./corners.ts"
 
 /** One run of skirting along a wall, between corners, architraves and wells. */
 export interface Run {
@@ -24,13 +24,15 @@ export interface Stop {
 export interface RunsTask {
   room: Room
   thickness: Mm
+  /** Widest inside angle that is scribed, degrees. */
+  scribed: Degrees
   /** Walls that take no skirting. */
   without: readonly number[]
   stops: readonly Stop[]
 }
 
-const square: CornerEnd = { cut: { as: "square", setting: 0 }, reach: 0 }
-const againstArchitrave: CornerEnd = { cut: { as: "against-architrave", setting: 0 }, reach: 0 }
+const square = squareEnd()
+const againstArchitrave: CornerEnd = { ...square, cut: { as: "against-architrave", setting: 0 } }
 
 /** A hole's side this close to a wall's line stands against it, mm. */
 const against: Mm = 1
@@ -107,11 +109,11 @@ interface Meeting {
 }
 
 function endAt(angle: number, task: RunsTask, { other, at, fixed }: Meeting): CornerEnd {
-  const { thickness, room, without } = task
-  if (other.is === "open-edge") return returnEnd()
+  const { thickness, scribed, room, without } = task
+  if (other.is === "open-edge") return returnEnd(thickness)
   const meets = isSkirted(other) && !without.includes(other.number) && !startsInWell(other, at, room)
   if (!meets) return square
-  return angle > 180 ? externalEnd(angle, thickness) : internalEnd(angle, thickness, fixed)
+  return angle > 180 ? externalEnd(angle, thickness) : internalEnd(angle, thickness, { fixed, scribed })
 }
 
 function startsInWell(wall: Wall, at: "start" | "end", room: Room): boolean {

@@ -80,6 +80,7 @@ function elevations(task: JoineryTask, cut: RoomPieces): Block[] {
     skirting: cut.skirting,
     architrave: cut.architrave,
     margin: job.rules.value("joinery-architrave-margin"),
+    scribed: job.rules.value("joinery-scribe-widest"),
     without: input.without,
     sets: cut.sets,
     pieces: allOf(cut),

@@ -27,7 +27,8 @@ const partLetters = "abcdefgh"
  * @returns pieces with long and short points, settings and marks, in order of wall; tenths of a millimetre
  */
 export function skirtingPieces(task: SkirtingTask): Piece[] {
-  const runs = runsOfRoom({ ...task, stops: task.architraves })
+  const scribed = task.rules.value("joinery-scribe-widest")
+  const runs = runsOfRoom({ ...task, scribed, stops: task.architraves })
   return runs.flatMap((run) =>
     piecesOf(run, 1 + runs.filter((each) => each.wall === run.wall).indexOf(run), task),
   )
@@ -62,8 +63,8 @@ function piecesOf(run: Run, number: number, task: SkirtingTask): Piece[] {
     const isFirst = index === 0
     const isLast = index === parts.length - 1
     const shorter = shortening({
-      left: isFirst ? backShort(run.left.cut, run.left.reach, thickness) : null,
-      right: isLast ? backShort(run.right.cut, run.right.reach, thickness) : null,
+      left: isFirst ? run.left.short : null,
+      right: isLast ? run.right.short : null,
       overlap,
     })
     const length = tenths(part)
@@ -103,12 +104,6 @@ function partText({ wall, index, of, joints }: Part): string {
 function shortening({ left, right, overlap }: { left: Mm | null; right: Mm | null; overlap: Mm }): Mm {
   if (right === null) return left === null ? overlap : Math.max(left, overlap)
   return (left ?? overlap) + right
-}
-
-/** How much shorter a sawn end leaves the back than the face: at a mitre its reach, at a return the board's thickness. */
-function backShort({ as }: EndCut, reach: Mm, thickness: Mm): Mm {
-  if (as === "return") return thickness
-  return as === "external-mitre" ? reach : 0
 }
 
 function tenths(length: Mm): Mm {

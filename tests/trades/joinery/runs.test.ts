@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest"
 import { runsOfRoom, wellsAlong } from "../../../src/trades/joinery/runs.ts"
 import { surveyed } from "../../fixtures/rooms.ts"
 
-const task = { thickness: 18, without: [], stops: [] }
+const task = { thickness: 18, scribed: 120, without: [], stops: [] }
 
 describe("runs of skirting", () => {
   it("are one a wall in a plain room", () => {

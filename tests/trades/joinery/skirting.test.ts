@@ -44,6 +44,61 @@ describe("skirting of a room", () => {
     ])
   })
 
+  // A breast with splayed cheeks: inside angles 120 at its feet, 240 at its corners. t = 18, 18 tan 30 = 10.392.
+  it("works a room with a splayed breast by hand, long points, short points and settings", () => {
+    const room = surveyed({
+      outline: [
+        { length: 4000, turn: "right" },
+        { length: 3000, turn: "right" },
+        { length: 1200, turn: 60 },
+        { length: 400, turn: -60, is: "breast" },
+        { length: 1200, turn: -60, is: "breast" },
+        { length: 400, turn: 60, is: "breast" },
+        { length: 1200, turn: "right" },
+        { length: 3000, turn: "right" },
+      ],
+      diagonals: [],
+    })
+    const pieces = skirtingPieces({ ...base, room })
+    expect(pieces.map((piece) => [piece.length, piece.shortPoint ?? null])).toEqual([
+      [3982, null],
+      [2982, null],
+      [1192.4, 1182], // 1,200 - 18 scribed + 10.392, bevelled into 120
+      [400, 389.6], // 400 - 10.392 (18 / tan 60) + 10.392 mitre
+      [1220.8, 1200], // 1,200 + 2 x 10.392
+      [420.8, 400], // 400 + 10.392 mitre + 10.392 bevel
+      [1189.6, null], // 1,200 - 10.392
+      [2982, null],
+    ])
+    expect(pieces[4]!.left).toEqual({ as: "external-mitre", setting: expect.closeTo(30, 6) })
+    expect(pieces[5]!.right).toEqual({ as: "square", setting: expect.closeTo(30, 6) })
+    expect(pieces[6]!.left).toEqual({ as: "scribed", setting: expect.closeTo(30, 6) })
+  })
+
+  // A trapezium: wall 3 runs 700 out over 4,000. Its angle to wall 2 is atan(4,000 / 700) = 80.074, to wall 4 99.926.
+  it("works a room out of square by hand", () => {
+    const lean = (Math.atan(700 / 4000) * 180) / Math.PI
+    const room = surveyed({
+      outline: [
+        { length: 4000, turn: "right" },
+        { length: 3000, turn: 90 + lean },
+        { length: Math.hypot(4000, 700), turn: 90 - lean },
+        { length: 2300, turn: "right" },
+      ],
+      diagonals: [],
+    })
+    const pieces = skirtingPieces({ ...base, room })
+    // wall 2: 3,000 - 18, its face shorter by 18 tan 9.926 = 3.15
+    // wall 3: 4,060.79 - 18 / sin 80.074 (18.274) + 18 tan 9.926 (3.150)
+    // wall 4: 2,300 - 18 / tan 49.963 (15.124)
+    const expected = [3982, 2982, 4045.7, 2284.9]
+    for (const [index, piece] of pieces.entries())
+      expect(Math.abs(piece.length - expected[index]!)).toBeLessThan(0.15)
+    expect(pieces[1]!.shortPoint! - (2982 - 3.15)).toBeCloseTo(0, 0)
+    expect(pieces.map((piece) => Math.round(piece.right.setting * 2) / 2)).toEqual([0, 10, 10, 0])
+    expect(pieces.map((piece) => Math.round(piece.left.setting * 2) / 2)).toEqual([45, 45, 50, 40])
+  })
+
   it("stops at architraves and joins runs longer than can be handled, away from corners", () => {
     const room = surveyed({
       outline: [

@@ -6,6 +6,8 @@ import type { StairSeen } from "./stair.ts"
 /** Height of figures to work from, and of other lettering, on paper, mm. */
 const figure = 3.5
 const lettering = 2.5
+/** Space between a riser and its figure, mm of the stair. */
+const beside = 30
 
 /** Every rise of a flight at true scale, the finished steps in a heavy line, decks and bare treads in a thin broken one. Winders are drawn unwound. */
 export function stairDrawing({ stair, rises, below, above, work }: StairSeen): Drawing {
@@ -22,11 +24,11 @@ export function stairDrawing({ stair, rises, below, above, work }: StairSeen): D
     return [
       {
         kind: "text",
-        at: { x: x + going / 2, y: middle },
+        at: { x: x + beside, y: middle },
         text: fixed(rise.after, rise.after % 1 === 0 ? 0 : 1),
         height: figure,
+        anchor: "start",
         bold: index === 0 || index === rises.length - 1,
-        masked: true,
         fixed: true,
       },
       {

@@ -46,7 +46,7 @@ export function stairSheet({ seen, pieces, rules, cautions }: StairSheet): Sheet
       limitTable(limits),
       ...(pieces.length > 0 ? [pieceTable(pieces, "Parts of the stair")] : []),
       checks(seen, rules),
-      { kind: "cautions", items: [...cautions] },
+      ...cautionBlock(cautions),
       { kind: "sign", roles: ["Joiner", "Foreman"] },
     ],
     rests: onPaper([
@@ -74,6 +74,10 @@ function figures({ stair, rises }: StairSeen): Block {
       { label: "Width", value: mmText(stair.width), unit: "mm" },
     ],
   }
+}
+
+function cautionBlock(cautions: readonly Caution[]): Block[] {
+  return cautions.length > 0 ? [{ kind: "cautions", items: [...cautions] }] : []
 }
 
 function askFirst(outside: readonly Limit[], { changes }: StairSeen): Block {
