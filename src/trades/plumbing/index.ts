@@ -13,7 +13,7 @@ export const plumbing: Trade<PlumbingInputs> = {
   uses: [
     { use: "radiator", kind: "each", what: "radiator" },
     { use: "pipe-collar", kind: "each", what: "collar round a pipe at the floor" },
-    { use: "wc", kind: "each", what: "WC" },
+    { use: "wc", kind: "each", what: "WC, pan and cistern" },
     { use: "basin", kind: "each", what: "basin" },
     { use: "shower", kind: "each", what: "shower" },
     { use: "bath", kind: "each", what: "bath" },
