@@ -27,7 +27,7 @@ const leafAsItWas = z
     width: length,
     height: length,
     thickness,
-    mass: z.number().positive().max(200).optional(),
+    mass: z.number().positive().max(200).optional().meta({ description: "Mass, kg, where it was weighed." }),
     fire: z
       .enum(["none", "20", "30", "60"])
       .default("none")
@@ -48,6 +48,10 @@ const certificate = z
       .optional()
       .meta({ description: "Most under the foot by the leaf's data sheet, mm." }),
     hinges: z.number().int().min(2).max(5).optional().meta({ description: "Hinges its data sheet asks." }),
+    pads: z
+      .boolean()
+      .optional()
+      .meta({ description: "Its data sheet asks for intumescent pads under hinges, latch and keep." }),
     number: line.optional().meta({ description: "Number on the certificate or data sheet." }),
   })
   .meta({ description: "Figures of the leaf's own data sheet or certificate; they override the rulebook." })
@@ -76,11 +80,22 @@ export const doorInputs = z
     stop: productId("length").optional().meta({ description: "Product id of the planted stop." }),
     hinge: productId("each").optional().meta({ description: "Product id of the hinges." }),
     hingeLength: length.optional().meta({ description: "Length of a hinge, mm.", examples: [100] }),
+    hingeThickness: thickness
+      .optional()
+      .meta({ description: "Thickness of a hinge's flap, mm: how deep it is let in.", examples: [3] }),
     latch: chosenOrNot("Latch"),
     lock: chosenOrNot("Lock"),
     handle: chosenOrNot("Handles"),
     thumbTurn: chosenOrNot("Thumb-turn bolt that opens from outside with a coin"),
     closer: chosenOrNot("Closer"),
+    closerFace: z
+      .enum(["pull", "push"])
+      .optional()
+      .meta({
+        description:
+          "Face of the leaf the closer is screwed to: pull, where the knuckles show, or push; pull where left out.",
+        examples: ["pull"],
+      }),
     backcheck: z.boolean().default(false).meta({ description: "The closer has a backcheck." }),
     heavyUse: z.boolean().default(false).meta({ description: "In hard use all day: more for the hinges." }),
     seal: chosenOrNot("Intumescent strip"),

@@ -9,7 +9,11 @@ import {
   wallNumber,
 } from "../../intake/schema/values.ts"
 
-const lengths = z.array(length).min(1).max(60)
+const lengths = z
+  .array(length)
+  .min(1)
+  .max(60)
+  .meta({ description: "Finished lengths, mm.", examples: [[900, 900]] })
 const nosingInput = z.strictObject({ product: id.optional(), lengths })
 
 const trim = z
@@ -83,7 +87,7 @@ const stairWork = z
       .optional()
       .meta({ description: "Top of handrail over the pitch line, mm." }),
     guardingHeight: lengthOrNought.optional().meta({ description: "Top of guarding over the floor, mm." }),
-    parts: z.array(stairPart).max(40).default([]),
+    parts: z.array(stairPart).max(40).default([]).meta({ description: "Parts of the stair to be cut." }),
   })
   .meta({ description: "What is done to a stair, written in the room at its head." })
 export type StairWork = z.infer<typeof stairWork>
