@@ -98,6 +98,9 @@ export const door = z
     wall: thickness.meta({ description: "Finished wall thickness, mm.", slip: { below: 20 } }),
     rebate: thickness.optional().meta({ description: "Depth of rebate or stop face in a kept lining, mm." }),
     plumb: smallOrNought.default(0).meta({ description: "Out of plumb over the height, mm." }),
+    twist: smallOrNought.optional().meta({
+      description: "Twist of the lining, mm: how far its two legs are out of one plane at the foot or head.",
+    }),
     leafNow: line.optional().meta({ description: "What hangs there now." }),
     light: z.boolean().default(false).meta({ description: "A glazed light stands over the door." }),
     finalExit: z.boolean().default(false),

@@ -21,6 +21,45 @@ export function doorCautions(doors: readonly HungDoor[], occupied: boolean, rule
   return list
 }
 
+/** Cautions in a line each for the foot of a door sheet; the room's own sheet of cautions has them in full. */
+export function shortCautions(cautions: readonly Caution[]): { text: string; why: string; defer: string }[] {
+  const isSaid = (id: string) => cautions.some((caution) => caution.id === id)
+  const kept = cautions.filter(({ id }) => id !== "door-guidance" || !isSaid("door-fire-leaf"))
+  return kept.map(({ id, text, why, defer }) => {
+    const said = short[id]
+    return said ? { text: said.text ?? text, why: said.rest, defer: "" } : { text, why, defer }
+  })
+}
+
+/** The same cautions short; the heavy leaf's keeps its own text, with the weight. */
+const short: Record<string, { text?: string; rest: string }> = {
+  "door-two-people": { rest: "Your employer's handling assessment decides." },
+  "door-dust": {
+    text: "Plane and rout with extraction; fine-dust mask (from memory: FFP3).",
+    rest: "COSHH assessment decides.",
+  },
+  "door-fire-leaf": {
+    text: "Label, seals, latch: never off, cut or painted. No figure here certifies a door.",
+    rest: "Its data sheet, then building control.",
+  },
+  "door-guidance": {
+    text: "No figure here certifies a door.",
+    rest: "England's guidance, partly from memory; building control decides.",
+  },
+  "door-same-day": {
+    text: "Off the stair only when the new leaf hangs the same day.",
+    rest: "People sleep here; ask the foreman.",
+  },
+  "door-services": {
+    text: "Scan for cables before screwing or cutting.",
+    rest: "A licensed electrician for anything live.",
+  },
+  "door-old-paint": {
+    text: "Old paint may hold lead: sand wet, never dry or by flame.",
+    rest: "Test first; lead regulations.",
+  },
+}
+
 function heavy(mass: number, limit: number): Caution {
   return {
     trade,

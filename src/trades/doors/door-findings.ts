@@ -24,7 +24,7 @@ export function doorFindings(hung: HungDoor, job: JobFacts, rules: RulesRead): F
   const fitted = hung.fitted
   return [
     ...guidance(hung, at),
-    ...choices(hung, job, at),
+    ...choices(hung, job, rules, at),
     ...opening(hung, rules, at),
     ...(fitted ? fitFindings(hung, fitted, rules, at) : []),
     ...(fitted ? hanging(hung, fitted, rules, at) : []),
@@ -52,7 +52,7 @@ function guidance(hung: HungDoor, at: At): Finding[] {
   return [{ ...finding, expected: `${ask.minimumText}. ${ask.question ?? ""}`.trim() }]
 }
 
-function choices(hung: HungDoor, job: JobFacts, at: At): Finding[] {
+function choices(hung: HungDoor, job: JobFacts, rules: RulesRead, at: At): Finding[] {
   const { door, work, leaf, home } = hung
   const findings: Finding[] = []
   if (work.hang !== "stays" && !leaf)
@@ -69,6 +69,19 @@ function choices(hung: HungDoor, job: JobFacts, at: At): Finding[] {
         "A lining is as deep as the finished wall: take a wider one.",
       ),
     )
+  }
+  if (timber && makesLining(door) && leaf && leaf.minutes > 0) {
+    const least = rules.value("door-fire-lining-least")
+    if (timber.thickness < least) {
+      findings.push(
+        atDoor(
+          "door-fire-lining-thin",
+          { ...at, path: [...at.path, "work"] },
+          `Door ${door.id}: the lining is ${halfText(timber.thickness)} mm thick; ${halfText(least)} mm without the stop is usual for a fire-resisting leaf.`,
+          "Read the leaf's data sheet for the lining it was tested in, or take a thicker one.",
+        ),
+      )
+    }
   }
   if (!hung.here && work.hang !== "stays") {
     findings.push(
@@ -117,6 +130,17 @@ function opening(hung: HungDoor, rules: RulesRead, at: At): Finding[] {
         { ...at, path: [...at.path, "plumb"] },
         `Door ${door.id}: the kept lining is ${halfText(door.plumb)} mm out of plumb over its height, ${halfText(most)} is the most for a leaf that stays where it is put.`,
         "Reset the hinge jamb plumb, or replace the lining; otherwise the leaf swings by itself.",
+      ),
+    )
+  }
+  const twist = rules.value("door-twist-most")
+  if (door.lining === "keep" && (door.twist ?? 0) > twist) {
+    findings.push(
+      atDoor(
+        "door-lining-in-twist",
+        { ...at, path: [...at.path, "twist"] },
+        `Door ${door.id}: the legs of the kept lining are ${halfText(door.twist ?? 0)} mm in twist, ${halfText(twist)} is the most for a leaf that meets its stop all the way.`,
+        "Ease one leg back into plane, or move the stop to the hung leaf, or replace the lining.",
       ),
     )
   }

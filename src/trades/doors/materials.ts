@@ -72,6 +72,7 @@ export function doorQuantities(hung: HungDoor, job: JobFacts, rules: RulesRead):
   if (fitted.hinges) list.push(...hingeCounts(fitted, hung, count, job, rules))
   for (const each of furniture(hung, job)) list.push(count(each.what, each.product, 1, each.from))
   if (fire && work.seal !== false) list.push(strip(fitted, hung, job))
+  if (fire && work.certificate?.pads) list.push(pads(fitted, count))
   return list
 }
 
@@ -87,12 +88,10 @@ function hingeCounts(
   const { hinges } = fitted
   if (!hinges) return []
   const screws = hinges.count * rules.value("door-hinge-screws")
-  const chosen =
-    hung.work.hinge ?? job.chosen(fitted.leaf.minutes > 0 ? "fire-hinge" : "hinge") ?? job.chosen("hinge")
   return [
     count(
       `Hinge ${hinges.length} mm${hinges.grade === null ? "" : `, grade ${hinges.grade}`}`,
-      chosen ?? null,
+      hingeOf(hung, job).hinge ?? null,
       hinges.count,
       `${hinges.count} hinges`,
     ),
@@ -103,6 +102,14 @@ function hingeCounts(
       `${hinges.count} x ${screws / hinges.count}`,
     ),
   ]
+}
+
+/** Product id of the hinges of a doorway, and the name of their screws, where they are chosen. */
+export function hingeOf(hung: HungDoor, job: JobFacts): { hinge?: string; screw?: string } {
+  const fire = (hung.leaf?.minutes ?? 0) > 0
+  const hinge = hung.work.hinge ?? job.chosen(fire ? "fire-hinge" : "hinge") ?? job.chosen("hinge")
+  const screw = job.product(job.chosen("hinge-screw"), "each")?.name
+  return { ...(hinge ? { hinge } : {}), ...(screw ? { screw } : {}) }
 }
 
 /** Furniture of one doorway, with the product where one is chosen. */
@@ -125,6 +132,12 @@ export function furniture(
     const product = typeof want === "string" ? want : (job.chosen(use) ?? null)
     return [{ what, product, from: what.toLowerCase() }]
   })
+}
+
+/** A pad under each flap, one under the latch and one under its keep. */
+function pads({ hinges }: Fitted, count: Count): Quantity {
+  const flaps = 2 * (hinges?.count ?? 0)
+  return count("Intumescent pad", null, flaps + 2, `${flaps} under hinge flaps, latch and keep`)
 }
 
 type DoorFitting = string | boolean | undefined

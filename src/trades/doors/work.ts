@@ -38,17 +38,19 @@ export function doorsOfRoom(
   return doorsOfHouse(job, rules, (home) => home === room.id).doors
 }
 
-/** Every doorway of the house worked out, in the order of house.yaml, with the escape route. A doorway that joins no surveyed room is left out. */
+/** Every doorway of the house worked out, in the order of house.yaml, with the escape route. A doorway that joins no surveyed room is left out. The rules noted are those of the wanted doors; the escape route tells its own. */
 export function doorsOfHouse(
   job: JobFacts,
   rules: RulesRead,
   isWanted: (home: string) => boolean = () => true,
 ): { doors: HungDoor[]; escape: Escape } {
-  const wayOut = escapeOf(job, rules)
+  const wayOut = escapeOf(job, rulesRead(job.rules))
   const doors = job.house.doors.flatMap((door) => {
     const home = job.house.rooms.find((room) => room.id === homeOf(door, job.house))
     const ask = wayOut.asks.get(door.id)
-    return home && ask && isWanted(home.id) ? [hungDoor(door, home, { job, ask, rules })] : []
+    if (!home || !ask || !isWanted(home.id)) return []
+    for (const id of ask.rests) rules.value(id)
+    return [hungDoor(door, home, { job, ask, rules })]
   })
   return { doors, escape: wayOut }
 }

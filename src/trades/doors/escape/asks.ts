@@ -1,6 +1,6 @@
 import type { DoorEntry } from "../../../intake/schema/house.ts"
 import type { House, Room } from "../../../survey/room.ts"
-import type { RulesRead } from "../rules-read.ts"
+import { type RulesRead, readThrough } from "../rules-read.ts"
 import type { EscapeRoute } from "./route.ts"
 import { metresText, type StoreyHeights } from "./storeys.ts"
 import { cupboard, garage, isOpenWay, outside } from "./ways.ts"
@@ -24,6 +24,8 @@ export interface DoorAsk {
   clause: string
   /** True if it stands in the enclosure of the stair. */
   onStair: boolean
+  /** Ids of the rulebook entries it rests on. */
+  rests: string[]
   /** A question that building control must answer, if any. */
   question?: string
 }
@@ -42,10 +44,17 @@ const omitClause = "government guidance page on Approved Document B vol 1 (archi
 
 /** What England's guidance asks of a doorway: the garage first, then the stair enclosure; all others nothing. */
 export function doorAsk(door: DoorEntry, about: HouseCase): DoorAsk {
+  const rules = readThrough(about.rules)
+  return { ...asked(door, { ...about, rules }), rests: rules.ids() }
+}
+
+type Asked = Omit<DoorAsk, "rests">
+
+function asked(door: DoorEntry, about: HouseCase): Asked {
   const [a, b] = door.between
   if (door.between.includes(garage)) return atGarage(door, about)
   if (door.between.includes(outside)) return toOutside(door)
-  if (isOpenWay(door)) return nothing(door, "It is an open way without a leaf.", stairClause)
+  if (isOpenWay(door)) return openWay(door, about)
   const inside = [a, b].filter((id) => about.route.stairway.has(id))
   const room = (id: string) => about.house.rooms.find((each) => each.id === id)
   if (inside.length === 2) {
@@ -57,7 +66,7 @@ export function doorAsk(door: DoorEntry, about: HouseCase): DoorAsk {
   return onStair(door, room(other), other, about)
 }
 
-function nothing(door: DoorEntry, why: string, clause: string): DoorAsk {
+function nothing(door: DoorEntry, why: string, clause: string): Asked {
   return {
     door: door.id,
     minimum: "none",
@@ -71,9 +80,11 @@ function nothing(door: DoorEntry, why: string, clause: string): DoorAsk {
   }
 }
 
-function atGarage(door: DoorEntry, { rules }: HouseCase): DoorAsk {
+function atGarage(door: DoorEntry, { rules, route, heights }: HouseCase): Asked {
   const step = rules.value("door-garage-step")
   const minutes = rules.value("door-garage-minutes")
+  const isOnStair = heights.asks !== "open" && door.between.some((id) => route.stairway.has(id))
+  const stair = isOnStair ? " It also stands in the stair enclosure, which asks less." : ""
   return {
     door: door.id,
     minimum: "FD30S",
@@ -81,13 +92,13 @@ function atGarage(door: DoorEntry, { rules }: HouseCase): DoorAsk {
     minutes,
     smoke: true,
     selfClosing: true,
-    why: `It opens to a garage inside the house: ${minutes} minutes with smoke seal, self-closing, and the opening at least ${step} mm above the garage floor (or a floor that falls outwards).`,
+    why: `It opens to a garage inside the house: ${minutes} minutes with smoke seal, self-closing, and the opening at least ${step} mm above the garage floor (or a floor that falls outwards).${stair}`,
     clause: garageClause,
-    onStair: false,
+    onStair: isOnStair,
   }
 }
 
-function toOutside(door: DoorEntry): DoorAsk {
+function toOutside(door: DoorEntry): Asked {
   return door.finalExit
     ? nothing(
         door,
@@ -97,7 +108,7 @@ function toOutside(door: DoorEntry): DoorAsk {
     : nothing(door, "It opens to the open air, not onto the stair.", stairClause)
 }
 
-function offStair(door: DoorEntry, about: HouseCase): DoorAsk {
+function offStair(door: DoorEntry, about: HouseCase): Asked {
   const uses = door.between.map((id) => about.house.rooms.find((room) => room.id === id))
   const wet = uses.find((room) => room?.use === "bathroom")
   const other = uses.find((room) => room !== wet)
@@ -110,7 +121,15 @@ function offStair(door: DoorEntry, about: HouseCase): DoorAsk {
   return nothing(door, why, clauseFor(about))
 }
 
-function lowHouse(door: DoorEntry, { heights, rules }: HouseCase): DoorAsk {
+function openWay(door: DoorEntry, about: HouseCase): Asked {
+  const [from, to] = door.between.map(
+    (id) => about.house.rooms.find((room) => room.id === id)?.name ?? id,
+  )
+  const off = door.between.some((id) => about.route.stairway.has(id)) ? "" : ", off the stair enclosure"
+  return nothing(door, `It is an opening without a leaf between ${from} and ${to}${off}.`, clauseFor(about))
+}
+
+function lowHouse(door: DoorEntry, { heights, rules }: HouseCase): Asked {
   const limit = metresText(rules.value("door-escape-storey-limit"))
   return {
     ...nothing(
@@ -122,7 +141,7 @@ function lowHouse(door: DoorEntry, { heights, rules }: HouseCase): DoorAsk {
   }
 }
 
-function onStair(door: DoorEntry, room: Room | undefined, id: string, about: HouseCase): DoorAsk {
+function onStair(door: DoorEntry, room: Room | undefined, id: string, about: HouseCase): Asked {
   const minutes = about.rules.value("door-stair-minutes")
   const loft = isLoft(about)
   if (loft) about.rules.value("door-loft-stair-minutes")
@@ -130,7 +149,7 @@ function onStair(door: DoorEntry, room: Room | undefined, id: string, about: Hou
   const height = metresText(top.height)
   const limit = metresText(about.rules.value("door-escape-storey-limit"))
   const from = room?.name ?? (id === cupboard ? "a cupboard" : `room ${id}`)
-  const ask: DoorAsk = {
+  const ask: Asked = {
     door: door.id,
     minimum: "FD20",
     minimumText: `FD${minutes} (E ${minutes})`,

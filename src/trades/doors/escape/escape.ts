@@ -1,6 +1,6 @@
 import type { Finding } from "../../../kernels/finding.ts"
 import type { Levels } from "../floors.ts"
-import type { RulesRead } from "../rules-read.ts"
+import { type RulesRead, readThrough } from "../rules-read.ts"
 import { type DoorAsk, doorAsk } from "./asks.ts"
 import { type EnclosureItem, enclosureItems } from "./enclosure.ts"
 import { innerRoomFindings } from "./inner-rooms.ts"
@@ -18,13 +18,16 @@ export interface Escape {
   /** Questions that building control must answer before leaves are ordered. */
   questions: string[]
   findings: Finding[]
+  /** Ids of the rulebook entries it rests on. */
+  rests: string[]
 }
 
 /**
  * The escape route: heights of storeys, the stair's enclosure, and for each doorway what is asked and why.
  * Advice from guidance, with questions for building control; it certifies nothing.
  */
-export function escapeOf(levels: Levels, rules: RulesRead): Escape {
+export function escapeOf(levels: Levels, reader: RulesRead): Escape {
+  const rules = readThrough(reader)
   const { house, passed } = levels
   const heights = storeyHeights(levels, rules)
   const route = escapeRoute(house, heights)
@@ -44,6 +47,7 @@ export function escapeOf(levels: Levels, rules: RulesRead): Escape {
       ...integralGarage(levels),
       ...innerRoomFindings({ house, passed, heights, rules }),
     ],
+    rests: rules.ids(),
   }
 }
 

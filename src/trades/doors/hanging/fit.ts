@@ -125,6 +125,16 @@ export function fitUp(
   return { points, misses: points.flatMap(({ at, headGap }) => miss("head", at, headGap, head)) }
 }
 
+/** The measured heights at the hinge jamb and at the lock jamb; left and right are as seen from where the knuckles show. */
+export function jambs(
+  up: readonly UpPoint[],
+  hinges: "left" | "right" | undefined,
+): { hinge: UpPoint; lock: UpPoint } {
+  const left = up[0]!
+  const right = up.at(-1)!
+  return hinges === "right" ? { hinge: right, lock: left } : { hinge: left, lock: right }
+}
+
 function miss(edge: Miss["edge"], at: string, figure: Mm, gap: GapRange): Miss[] {
   if (figure > gap.most + nought) return [{ edge, at, figure, limit: gap.most, kind: "gap-over", over: 0 }]
   if (figure < gap.least - nought)

@@ -17,6 +17,8 @@ export interface Hinges {
   /** From the top of the leaf as hung to the top of each hinge, mm, from the top down. */
   tops: Mm[]
   grade: number | null
+  /** Depth of the recess of one flap: the flap, and a pad under it where the certificate asks, mm. */
+  recess: Mm
   mass: AdjustedMass
   /** A hinge that lies in a zone it must keep off. */
   clashes: { top: Mm; zone: HingeZone }[]
@@ -38,7 +40,7 @@ export interface HingeCase {
   fire: boolean
   external: boolean
   closer: boolean
-  work: Pick<DoorInputs, "backcheck" | "heavyUse" | "hingeLength" | "certificate">
+  work: Pick<DoorInputs, "backcheck" | "heavyUse" | "hingeLength" | "hingeThickness" | "certificate">
   zones: readonly HingeZone[]
 }
 
@@ -65,7 +67,8 @@ export function hingesOf(about: HingeCase, rules: RulesRead): Hinges {
   const clashes = tops.flatMap((top) =>
     about.zones.filter((zone) => overlaps(top, length, zone, clear)).map((zone) => ({ top, zone })),
   )
-  return { count, length, tops, grade: hingeGrade(mass.adjusted, about.fire, rules), mass, clashes }
+  const grade = hingeGrade(mass.adjusted, about.fire, rules)
+  return { count, length, tops, grade, recess: recessDepth(about, rules), mass, clashes }
 }
 
 /**
@@ -162,7 +165,17 @@ function overlaps(top: Mm, length: Mm, zone: HingeZone, clear: Mm): boolean {
   return top < zone.to + clear && top + length > zone.from - clear
 }
 
+function recessDepth(about: Pick<HingeCase, "thickness" | "fire" | "work">, rules: RulesRead): Mm {
+  const { certificate, hingeThickness } = about.work
+  const flap =
+    hingeThickness ?? rules.value(isHeavy(about, rules) ? "door-hinge-flap-heavy" : "door-hinge-flap")
+  return flap + (certificate?.pads ? rules.value("door-pad-thickness") : 0)
+}
+
 function hingeLength(about: Pick<HingeCase, "thickness" | "fire">, rules: RulesRead): Mm {
-  const isHeavy = about.fire || about.thickness >= rules.value("door-hinge-heavy-from")
-  return rules.value(isHeavy ? "door-hinge-length-heavy" : "door-hinge-length")
+  return rules.value(isHeavy(about, rules) ? "door-hinge-length-heavy" : "door-hinge-length")
+}
+
+function isHeavy(about: Pick<HingeCase, "thickness" | "fire">, rules: RulesRead): boolean {
+  return about.fire || about.thickness >= rules.value("door-hinge-heavy-from")
 }

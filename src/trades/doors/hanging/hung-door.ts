@@ -7,7 +7,8 @@ import { overFloor, type ThresholdFloors, thresholdFloors } from "../floors.ts"
 import { type DoorInputs, doorWork } from "../inputs.ts"
 import type { RulesRead } from "../rules-read.ts"
 import { clearWidth } from "./clear-width.ts"
-import { type AcrossPoint, fitAcross, fitUp, type Miss, type UpPoint } from "./fit.ts"
+import { type CloserFit, closerFit } from "./closer.ts"
+import { type AcrossPoint, fitAcross, fitUp, jambs, type Miss, type UpPoint } from "./fit.ts"
 import { type GapRange, sideGap } from "./gap.ts"
 import { type Hinges, type HingeZone, hingesOf } from "./hinges.ts"
 import { type Leaf, leafToHang } from "./leaf.ts"
@@ -43,7 +44,9 @@ export interface Fitted {
   /** Size of the leaf as hung: narrowest and lowest, mm. */
   size: { width: Mm; height: Mm }
   hinges: Hinges | null
-  /** Spindle: above the finished floor, from the top of the leaf as hung, from the lock edge, mm. */
+  /** Null where no closer is fitted. */
+  closer: CloserFit | null
+  /** Spindle: above the finished floor, from the top of the leaf as hung down its lock edge, from that edge, mm. */
   latch: { height: Mm; fromTop: Mm; backset: Mm }
   seals: SealCut[]
   clear: { before: Mm | null; after: Mm }
@@ -101,7 +104,7 @@ function fittedLeaf(hung: ToFit, job: JobFacts, rules: RulesRead): Fitted {
   const height = work.handleHeight ?? rules.value("door-handle-height")
   const latch = {
     height,
-    fromTop: size.height - (height - undercut),
+    fromTop: jambs(fit.up, hung.door.hinges).lock.leaf - (height - undercut),
     backset: work.backset ?? rules.value("door-backset"),
   }
   const hinges = hingesFor(hung, size, undercut, rules)
@@ -112,8 +115,11 @@ function fittedLeaf(hung: ToFit, job: JobFacts, rules: RulesRead): Fitted {
     ...fit,
     size,
     hinges,
+    closer: hasCloser(work)
+      ? closerFit(hung.door, { width: leaf.width, mass: leaf.mass, fire }, work, rules)
+      : null,
     latch,
-    seals: fire && hinges ? sealsFor(fit, hinges) : [],
+    seals: fire && hinges ? sealsFor(fit, hinges, hung.door.hinges) : [],
     clear: clearWidths(hung, { width, gap: fit.across[0]!.lockGap }, job, rules),
     proud: hung.door.lining === "keep" && hung.door.rebate ? leaf.thickness - hung.door.rebate : null,
   }
@@ -200,10 +206,13 @@ function oldKeep(hung: ToFit, topOverFloor: Mm, rules: RulesRead): HingeZone[] {
   return [{ from, to: from + 2 * half, what: "old keep in the kept lining" }]
 }
 
-function sealsFor(fit: Opened, hinges: Hinges): SealCut[] {
+function sealsFor(fit: Opened, hinges: Hinges, side: "left" | "right" | undefined): SealCut[] {
   const width = Math.min(...fit.across.map((point) => point.opening))
-  const tallest = fit.up.reduce((held, point) => (point.opening > held.opening ? point : held))
-  return sealCuts({ width, height: tallest.opening, headGap: tallest.headGap }, hinges)
+  const { hinge, lock } = jambs(fit.up, side)
+  return sealCuts(
+    { width, lockJamb: lock.opening, hingeJamb: hinge.opening, headGap: hinge.headGap },
+    hinges,
+  )
 }
 
 function clearWidths(

@@ -1,4 +1,5 @@
 import type { RuleEntry } from "../../../rulebook/entry.ts"
+import { closerRules } from "./closer-rules.ts"
 import { hingeRules } from "./hinge-rules.ts"
 import { leafSizeRules } from "./leaf-sizes.ts"
 import { outputRules } from "./output-rules.ts"
@@ -214,6 +215,41 @@ const opening: RuleEntry[] = [
     source: null,
   },
   {
+    id: "door-twist-most",
+    what: "twist between the legs of a kept lining before it must be reset, most",
+    value: 3,
+    unit: "mm",
+    range: "more shows as a leaf that meets its stop at one corner only",
+    status: "common practice",
+    source: null,
+  },
+  {
+    id: "door-fire-lining-least",
+    what: "thickness of the lining of a fire-resisting leaf, without its stop, least",
+    value: 30,
+    unit: "mm",
+    range: "one tested set, timber of 450 kg/m3 at least; the leaf's data sheet decides",
+    status: "common practice",
+    source: null,
+  },
+  {
+    id: "door-stop-pins",
+    what: "centres of pins through a planted stop",
+    value: 300,
+    unit: "mm",
+    status: "common practice",
+    source: null,
+  },
+  {
+    id: "door-edge-lead",
+    what: "lead planed on the lock edge, off square",
+    value: 2.5,
+    unit: "°",
+    range: "2 to 3 usual; a fire-resisting leaf only as far as its data sheet lets the edge be planed",
+    status: "common practice",
+    source: null,
+  },
+  {
     id: "door-lipping-least",
     what: "hardwood lipping left after planing a fire leaf",
     value: 6,
@@ -288,6 +324,15 @@ const furniture: RuleEntry[] = [
     source: null,
   },
   {
+    id: "door-bolt-below",
+    what: "thumb-turn bolt or lock below the spindle, centre to centre",
+    value: 100,
+    unit: "mm",
+    range: "clear of the handle's plate; one case for latch and bolt has its own distance",
+    status: "common practice",
+    source: null,
+  },
+  {
     id: "door-handle-projection",
     what: "handle standing off the face of the leaf",
     value: 60,
@@ -320,6 +365,7 @@ export const hangingRules: RuleEntry[] = [
   ...opening,
   ...furniture,
   ...oldWork,
+  ...closerRules,
   ...hingeRules,
   ...leafSizeRules,
   ...outputRules,

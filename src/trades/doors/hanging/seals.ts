@@ -8,12 +8,12 @@ export interface SealCut {
 
 /**
  * Strips to head and both jambs, none at the foot; on the hinge jamb broken at each hinge.
- * @param opening clear between the lining's legs and from floor to head, mm
+ * @param opening clear between the lining's legs, and from floor to head at each jamb, mm; the gap over the leaf at the hinge jamb
  * @param hinges  tops from the top of the leaf, and their length, mm
  * @returns lengths in mm; a piece of no length is left out
  */
 export function sealCuts(
-  opening: { width: Mm; height: Mm; headGap: Mm },
+  opening: { width: Mm; lockJamb: Mm; hingeJamb: Mm; headGap: Mm },
   hinges: { tops: readonly Mm[]; length: Mm },
 ): SealCut[] {
   const pieces: Mm[] = []
@@ -23,10 +23,10 @@ export function sealCuts(
     if (at > from) pieces.push(at - from)
     from = at + hinges.length
   }
-  if (opening.height > from) pieces.push(opening.height - from)
+  if (opening.hingeJamb > from) pieces.push(opening.hingeJamb - from)
   return [
     { where: "head", lengths: [opening.width] },
-    { where: "lock jamb", lengths: [opening.height] },
+    { where: "lock jamb", lengths: [opening.lockJamb] },
     { where: "hinge jamb", lengths: pieces },
   ]
 }

@@ -61,6 +61,8 @@ function demandsOf(about: ThresholdCase, rules: RulesRead): ThresholdDemand[] {
   if (smoke && !work.thresholdSeal) {
     const most = rules.value("door-smoke-threshold-most")
     demands.push({ by: "smoke", what: "smoke control without a seal at the foot", most })
+  } else if (smoke) {
+    demands.push({ by: "smoke", what: "smoke control: met by the seal at the foot, set by its maker's sheet" })
   }
   if (fire) demands.push(certificate(work.certificate?.threshold, rules))
   else demands.push({ by: "ordinary", what: "ordinary leaf", most: rules.value("door-foot-most") })
@@ -83,11 +85,12 @@ function demandsOf(about: ThresholdCase, rules: RulesRead): ThresholdDemand[] {
 function air(leafWidth: Mm, rules: RulesRead): ThresholdDemand {
   const byHeight = rules.value("door-air-undercut")
   const area = rules.value("door-air-area")
+  const recalled = rules.isFromMemory("door-air-area") ? " (Approved Document F, from memory)" : ""
   const byArea = Math.ceil(undercutForArea(area, leafWidth) / halfMm) * halfMm
   const least = Math.max(byHeight, byArea)
   return {
     by: "air",
-    what: `air under the leaf: ${byHeight} mm, or ${mmText(area)} mm2 under ${mmText(leafWidth)} mm, whichever is more`,
+    what: `air under the leaf: ${byHeight} mm, or ${mmText(area)} mm²${recalled} under ${mmText(leafWidth)} mm, whichever is more`,
     least,
   }
 }

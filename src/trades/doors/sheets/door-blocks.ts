@@ -1,12 +1,15 @@
-import type { Block, Row } from "../../../kernels/paper.ts"
+import type { Block, Column } from "../../../kernels/paper.ts"
 import { fixed, mmText } from "../../../kernels/units.ts"
-import type { JobFacts } from "../../trade.ts"
-import { type Fitted, type HungDoor, needsSmoke } from "../hanging/hung-door.ts"
+import type { JobFacts, Piece } from "../../trade.ts"
+import { liningFixings } from "../hanging/fixings.ts"
+import { type Fitted, type HungDoor, liningOf, makesLining, stopOf } from "../hanging/hung-door.ts"
 import { leafText } from "../hanging/leaf.ts"
-import { furniture } from "../materials.ts"
+import type { ThresholdDemand } from "../hanging/threshold.ts"
+import { liningPieces } from "../materials.ts"
 import { halfText } from "../messages.ts"
 import type { RulesRead } from "../rules-read.ts"
 import { gapRecord, handText, leafChecks, workOrder } from "./door-order.ts"
+import { partsTable } from "./door-parts.ts"
 import { leafDrawing } from "./elevation.ts"
 
 /** Everything to hang one leaf from, in working order. */
@@ -17,200 +20,195 @@ export function doorBlocks(hung: HungDoor, fitted: Fitted, job: JobFacts, rules:
     {
       kind: "drawing",
       drawing: leafDrawing(hung, fitted),
-      caption: `Door ${hung.door.id} seen from where the knuckles show; figures from the top of the leaf as hung, mm`,
-      scale: 20,
+      caption: `Door ${hung.door.id}: ${handText(hung)}; figures from the top of the leaf as hung, mm`,
+      scale: drawingScale,
     },
-    ...(fitted.lining ? [liningTable(hung, fitted)] : []),
-    acrossTable(hung, fitted),
-    upTable(hung, fitted),
-    thresholdTable(hung, fitted),
-    ironmongery(hung, fitted, job),
+    fitTable(hung, fitted, job, rules),
+    partsTable(hung, fitted, job, rules),
     workOrder(hung, fitted, rules),
     gapRecord(hung, fitted),
-    leafChecks(hung, fitted),
+    leafChecks(hung, fitted, rules),
   ]
 }
 
+/** Scale of the elevation: a leaf of two metres comes to 80 mm. */
+const drawingScale = 50
+
 function lead(hung: HungDoor, fitted: Fitted): Block {
   const { ask, door, work, leaf } = hung
-  const { mass } = fitted.hinges ?? {}
+  const { width, height } = fitted.size
+  const mass = fitted.hinges ? `, ${fixed(fitted.hinges.mass.leaf, 0)} kg` : ", weight not known"
   return {
-    kind: "figures",
-    items: [
-      { label: "What we hang", value: leafText(leaf, door, work) },
-      { label: "Guidance's minimum", value: ask.minimumText },
-      { label: "Hand", value: handText(hung) },
-      {
-        label: "Leaf as hung",
-        value: `${halfText(fitted.size.width)} x ${halfText(fitted.size.height)}`,
-        unit: "mm",
-      },
-      { label: "Weight", value: mass ? fixed(mass.leaf, 0) : "not known", unit: mass ? "kg" : "" },
-      {
-        label: "Under the foot",
-        value: halfText(fitted.up[0]!.undercut),
-        unit: "mm over the highest finished floor",
-      },
+    kind: "text",
+    as: "plain",
+    paragraphs: [
+      `We hang: ${leafText(leaf, door, work)}; as hung ${halfText(width)} × ${halfText(height)}${mass}.`,
+      `Guidance's minimum: ${ask.minimumText}. ${ask.why} ${ask.clause}.`,
+      openingText(hung),
+      thresholdText(hung, fitted),
     ],
   }
 }
 
-function liningTable(hung: HungDoor, fitted: Fitted): Block {
+const liningWords = {
+  new: "new lining",
+  replace: "lining comes out, new one made",
+  keep: "lining stays",
+  none: "no lining",
+} as const
+const takenTo = { plaster: "plaster faces", brick: "bricks", stud: "studs", lining: "linings" } as const
+const datums = {
+  deck: "the bare deck",
+  "old-floor": "the old floor",
+  "finished-floor": "the finished floor",
+  ground: "the ground",
+} as const
+
+/** What the opening is: lining, rebate, wall, plumb, twist, and what it was taped to and from. */
+function openingText({ door }: HungDoor): string {
+  const parts = [
+    liningWords[door.lining],
+    ...(door.lining === "keep" && door.rebate ? [`rebate ${halfText(door.rebate)} deep`] : []),
+    `wall ${halfText(door.wall)} thick`,
+    door.plumb > 0 ? `${halfText(door.plumb)} out of plumb` : "plumb",
+    door.twist === undefined ? "twist not taken" : `twist ${halfText(door.twist)}`,
+    `taped between ${takenTo[door.lengthsTo]}, heights from ${datums[door.heightsFrom]}`,
+  ]
+  return `Opening: ${parts.join("; ")}.`
+}
+
+/** All that is asked of the gap under the foot, together, and what is left there. */
+function thresholdText(hung: HungDoor, { threshold, up }: Fitted): string {
+  const { own, other, rise } = hung.floors
+  const sides =
+    other === null || own === other
+      ? []
+      : [`floor here ${mmText(Math.abs(own - other))} ${own > other ? "over" : "under"} that beyond`]
+  const risen = rise === 0 ? [] : [`new floor ${mmText(Math.abs(rise))} ${rise > 0 ? "over" : "under"} the old`]
+  const counted = [...sides, ...risen].join(", ")
+  const end = threshold.clash
+    ? "Two of these cannot both be met: ask before cutting the foot."
+    : "All can be met."
+  return `Under the foot ${halfText(up[0]!.undercut)} over the higher floor${counted ? ` (${counted}: counted in)` : ""}. Asked: ${threshold.demands.map(demandText).join("; ")}. ${end}`
+}
+
+function demandText({ what, least, most }: ThresholdDemand): string {
+  const figures = [
+    ...(least === undefined ? [] : [`at least ${halfText(least)}`]),
+    ...(most === undefined ? [] : [`at most ${halfText(most)}`]),
+  ]
+  return figures.length > 0 ? `${figures.join(", ")} (${what})` : what
+}
+
+/** Opening, lining, gaps, what comes off and the leaf, one row a direction, each figure at its measured points. */
+function fitTable(hung: HungDoor, fitted: Fitted, job: JobFacts, rules: RulesRead): Block {
+  const { lining, across, up, leaf } = fitted
+  const { trim } = leaf
+  const off = (values: number[], most: number) => `${atPoints(values)} of ${halfText(most)}`
+  const figure = (label: string, width: number): Column => ({ label, as: "figure", width })
+  const width = [
+    ...(lining
+      ? [
+          atPoints(lining.packingSides.map((each) => each.opening)),
+          atPoints(lining.packingSides.map((each) => each.each)),
+        ]
+      : []),
+    atPoints(across.map((each) => each.opening)),
+    atPoints(across.map((each) => each.hingeGap)),
+    off(
+      across.map((each) => each.hingeTrim),
+      trim.hinge,
+    ),
+    atPoints(across.map((each) => each.leaf)),
+    off(
+      across.map((each) => each.lockTrim),
+      trim.lock,
+    ),
+    atPoints(across.map((each) => each.lockGap)),
+  ]
+  const height = [
+    ...(lining
+      ? [
+          atPoints(lining.packingHead.map((each) => each.opening)),
+          atPoints(lining.packingHead.map((each) => each.over)),
+        ]
+      : []),
+    atPoints(up.map((each) => each.opening)),
+    atPoints(up.map((each) => each.headGap)),
+    off(
+      up.map((each) => each.headTrim),
+      trim.head,
+    ),
+    atPoints(up.map((each) => each.leaf)),
+    off(
+      up.map((each) => each.footTrim),
+      trim.foot,
+    ),
+    atPoints(up.map((each) => each.undercut)),
+  ]
+  return {
+    kind: "table",
+    caption: `Door ${hung.door.id}: opening, gaps and what comes off`,
+    columns: [
+      { label: "mm", width: 13 },
+      ...(lining ? [figure("Opening", 39), figure("Packing each side, over head", 29)] : []),
+      figure(lining ? "Inside lining" : "Inside lining, floor to head", lining ? 16 : 31),
+      figure("Gap hinge, head", 19),
+      figure("Off hinge, head", 20),
+      figure("Leaf", lining ? 14 : 31),
+      figure("Off lock, foot", 20),
+      figure("Gap lock, foot", 17),
+    ],
+    rows: [
+      { cells: ["Width", ...width] },
+      { cells: ["Height", ...height] },
+    ],
+    note: `Widths top / middle / bottom; heights left / middle / right from the knuckle side. Off: of the most the leaf's data allow.${lining ? ` ${liningText(hung, fitted, job, rules)}` : ""}`,
+  }
+}
+
+/** Figures at the measured points: one where all are the same. */
+function atPoints(values: readonly number[]): string {
+  const texts = values.map(halfText)
+  return new Set(texts).size === 1 ? texts[0]! : texts.join(" / ")
+}
+
+/** Pieces of a new lining with their lengths, how it stands and where it is fixed. */
+function liningText(hung: HungDoor, fitted: Fitted, job: JobFacts, rules: RulesRead): string {
   const lining = fitted.lining!
-  const sides = lining.packingSides.map((each) => [
-    `Width ${each.at}`,
-    halfText(each.opening),
-    halfText(lining.thickness),
-    halfText(lining.internalWidth),
-    `${halfText(each.each)} each side`,
-  ])
-  const heads = lining.packingHead.map((each) => [
-    `Height ${each.at}`,
-    halfText(each.opening),
-    halfText(lining.thickness),
-    halfText(lining.internalHeight),
-    `${halfText(each.over)} over the head`,
-  ])
-  return {
-    kind: "table",
-    caption: `Door ${hung.door.id}: new lining in its opening, mm (heights over the finished floor)`,
-    columns: [
-      { label: "Where" },
-      { label: "Opening", as: "figure" },
-      { label: "Lining thick", as: "figure" },
-      { label: "Inside lining", as: "figure" },
-      { label: "Packing", as: "figure" },
-    ],
-    rows: [...together(sides, "Width"), ...together(heads, "Height")].map((cells) => ({ cells })),
-    note: `Rip the lining to the finished wall, ${halfText(hung.door.wall)} mm. Head laid over the legs and screwed down through. Legs stand on the finished floor.`,
-  }
+  const timber = liningOf(hung.work, job)
+  const stop = stopOf(hung.work, job)
+  const { places, screw } = liningFixings(
+    {
+      height: lining.internalHeight,
+      thickness: lining.thickness,
+      packing: Math.max(...lining.packingSides.map((each) => each.each)),
+    },
+    {
+      end: rules.value("door-lining-fixing-end"),
+      centres: rules.value("door-lining-fixing-centres"),
+      hold: rules.value("door-screw-hold"),
+    },
+  )
+  const cut = cutText(liningPieces(hung, job))
+  const rip =
+    makesLining(hung.door) && timber && timber.width > hung.door.wall
+      ? `, ripped to the finished wall, ${halfText(hung.door.wall)}`
+      : ""
+  const planted = stop ? `; stop ${halfText(stop.thickness)} × ${halfText(stop.width)}` : ""
+  return `Lining ${halfText(lining.thickness)} thick${rip}${planted}. Cut: ${cut}; legs stand on the deck, head over them. Packers and fixings from under the head ${places.join(", ")}; screws ${screw} or longer.`
 }
 
-function acrossTable(hung: HungDoor, fitted: Fitted): Block {
-  return {
-    kind: "table",
-    caption: `Door ${hung.door.id}: widths and what comes off, mm`,
-    columns: ["Where", "Opening", "Hinge gap", "Off hinge edge", "Leaf", "Off lock edge", "Lock gap"].map(
-      (label, n) => (n === 0 ? { label } : { label, as: "figure" as const }),
-    ),
-    rows: together(
-      fitted.across.map((point) => [
-        point.at,
-        ...[point.opening, point.hingeGap, point.hingeTrim, point.leaf, point.lockTrim, point.lockGap].map(
-          halfText,
-        ),
-      ]),
-    ).map((cells) => ({ cells })),
-    note: allowed(fitted, ["hinge", "lock"]),
+/** Pieces of one length together: `legs L1, L2 2013`. */
+function cutText(pieces: readonly Piece[]): string {
+  const groups = new Map<string, Piece[]>()
+  for (const piece of pieces) {
+    const name = piece.what.replace(/^Door [^:]*: /, "").replace(/,.*$/, "")
+    const key = `${name}|${piece.length}`
+    groups.set(key, [...(groups.get(key) ?? []), piece])
   }
-}
-
-function upTable(hung: HungDoor, fitted: Fitted): Block {
-  return {
-    kind: "table",
-    caption: `Door ${hung.door.id}: heights over the highest finished floor and what comes off, mm`,
-    columns: ["Where", "Floor to head", "Head gap", "Off head", "Leaf", "Off foot", "Under foot"].map(
-      (label, n) => (n === 0 ? { label } : { label, as: "figure" as const }),
-    ),
-    rows: together(
-      fitted.up.map((point) => [
-        point.at,
-        ...[point.opening, point.headGap, point.headTrim, point.leaf, point.footTrim, point.undercut].map(
-          halfText,
-        ),
-      ]),
-    ).map((cells) => ({ cells })),
-    note: allowed(fitted, ["head", "foot"]),
-  }
-}
-
-/** Rows of measured points as one row where all figures are the same. */
-function together(rows: string[][], what = ""): string[][] {
-  const figures = new Set(rows.map((row) => row.slice(1).join("|")))
-  if (rows.length < 2 || figures.size > 1) return rows
-  return [[`${what} all points`.trim(), ...rows[0]!.slice(1)]]
-}
-
-function allowed(fitted: Fitted, edges: ("hinge" | "lock" | "head" | "foot")[]): string {
-  const { trim } = fitted.leaf
-  return `May come off by the leaf's data: ${edges.map((edge) => `${edge} ${halfText(trim[edge])}`).join(", ")}.`
-}
-
-function thresholdTable(hung: HungDoor, fitted: Fitted): Block {
-  const { demands, clash } = fitted.threshold
-  const rows: Row[] = demands.map((each) => ({
-    cells: [
-      each.what,
-      each.least === undefined ? "" : halfText(each.least),
-      each.most === undefined ? "" : halfText(each.most),
-    ],
-  }))
-  const { rise } = hung.floors
-  if (rise !== 0) {
-    const way = rise > 0 ? "higher" : "lower"
-    rows.push({
-      cells: [`the new floor lies ${mmText(Math.abs(rise))} mm ${way} than the old; counted in`, "", ""],
-    })
-  }
-  rows.push({
-    cells: ["We leave under the foot", halfText(fitted.up[0]!.undercut), halfText(fitted.up[0]!.undercut)],
-    as: "total",
-  })
-  return {
-    kind: "table",
-    caption: `Door ${hung.door.id}: what is asked of the gap under the foot, mm`,
-    columns: [{ label: "Asked by" }, { label: "At least", as: "figure" }, { label: "At most", as: "figure" }],
-    rows,
-    note: clash ? "Two of these cannot both be met: ask before cutting the foot." : "All can be met.",
-  }
-}
-
-function ironmongery(hung: HungDoor, fitted: Fitted, job: JobFacts): Block {
-  const { hinges, latch } = fitted
-  const rows: string[][] = []
-  if (hinges) {
-    const grade = hinges.grade === null ? "ask the maker" : `grade ${hinges.grade}`
-    const tops = hinges.tops.map(halfText).join(", ")
-    rows.push([
-      `${hinges.count} hinges ${hinges.length} mm, ${grade}`,
-      `tops at ${tops} from the top of the leaf`,
-    ])
-    const added = hinges.mass.added.map((each) => `${each.what} +${fixed(each.percent, 0)} %`).join(", ")
-    rows.push([
-      `Weight on the hinges ${fixed(hinges.mass.adjusted, 1)} kg`,
-      added ? `${fixed(hinges.mass.leaf, 1)} kg and ${added}` : "leaf alone",
-    ])
-  }
-  rows.push([
-    "Spindle",
-    `${halfText(latch.fromTop)} from the top of the leaf (${mmText(latch.height)} over the floor), ${halfText(latch.backset)} from the lock edge`,
-  ])
-  for (const each of furniture(hung, job)) rows.push([each.what, placeOf(each.what)])
-  for (const cut of fitted.seals) {
-    rows.push([
-      `${needsSmoke(hung) ? "Strip with smoke blade" : "Intumescent strip"}, ${cut.where}`,
-      cut.lengths.map(halfText).join(" + "),
-    ])
-  }
-  return {
-    kind: "table",
-    caption: `Door ${hung.door.id}: ironmongery and seals`,
-    columns: [
-      { label: "What", width: 4 },
-      { label: "Where, mm", width: 6 },
-      { label: "In", as: "tick" },
-    ],
-    rows: rows.map((cells) => ({ cells: [...cells, ""] })),
-    note:
-      fitted.leaf.minutes > 0
-        ? "Hinges fire-rated; pads under hinges, latch and keep where the certificate asks. Strips in lining or leaf, as tested, not both."
-        : "First screw of each hinge long enough for the stud.",
-  }
-}
-
-function placeOf(what: string): string {
-  if (what.startsWith("Closer")) return "closes from any angle and latches; on the face the maker states"
-  if (what.startsWith("Thumb-turn")) return "below the handle, turn inside, coin slot outside"
-  if (what.startsWith("Seal at the foot")) return "let into the foot or planted, as its maker says"
-  return "on the spindle line"
+  return [...groups].map(([key, same]) => {
+    const marks = same.map((piece) => piece.mark.split("-").at(-1)).join(", ")
+    return `${key.split("|")[0]} ${marks} ${halfText(same[0]!.length)}`
+  }).join("; ")
 }

@@ -14,61 +14,82 @@ export function handText(hung: HungDoor): string {
 
 /** The order of work on one leaf, for the one who hangs it. */
 export function workOrder(hung: HungDoor, fitted: Fitted, rules: RulesRead): Block {
-  const { door, floors, work } = hung
+  const { door } = hung
   const fire = fitted.leaf.minutes > 0
   const items = [
-    `Check the mark: door ${door.id}, ${handText(hung)}.${fire ? " Photograph label and plug; they stay on." : ""}`,
-    !makesLining(door) && floors.rise > 0
-      ? `Foot of the kept lining is cut ${mmText(floors.buildUp)} above the deck.`
-      : "",
-    fitted.proud !== null && fitted.proud > 0 ? proudText(fitted.proud, work.rebateBy) : "",
-    ...trimming(fitted),
-    fire
-      ? `Lipping left after planing: at least ${rules.value("door-lipping-least")} mm, or as the data sheet says.`
-      : "",
-    "Mark hinges from the top of the leaf; same marks on the lining lowered by the head gap. Cut in flush; one screw each, try, then all.",
-    "Mark the spindle, bore, let in the latch; keep on the lining last, to the latch.",
-    fire ? "Fit strips; no break but at the hinges. Never painted: strips, label, latch, hinges." : "",
+    `Check the mark: door ${door.id}, hinges on the ${door.hinges ?? "side to be asked"}.${fire ? " Photograph label and plug; they stay on." : ""}`,
+    keptLining(hung, fitted),
+    ...trimming(fitted, rules),
+    "Mark hinges on leaf and lining by the table; let flaps in flush; one screw each, try, then all.",
+    "Mark the spindle, bore, let in the latch; keeps on the lining by the table, tried with the latch before cutting.",
+    fire ? "Fit strips, broken only at the hinges. Never painted: strips, label, latch, hinges." : "",
     isBareOak(hung) ? "Seal all six faces and every cut-out the same day; no plain steel on oak." : "",
-    `Stops: face ${halfText(fitted.leaf.thickness)} back from the knuckle face of the lining, to the closed leaf, light touch on the lock side.`,
+    stopText(hung, fitted, rules),
   ].filter((each) => each !== "")
   return { kind: "list", caption: `Door ${door.id}: in this order`, items }
 }
 
-function trimming({ across, up }: Fitted): string[] {
+/** What is done to a kept lining before the leaf; empty where a lining is made. */
+function keptLining({ door, floors, work }: HungDoor, { proud }: Fitted): string {
+  if (makesLining(door)) return ""
+  const foot = floors.rise > 0 ? `Foot of the kept lining is cut ${mmText(floors.buildUp)} above the deck. ` : ""
+  const moved = proud !== null && proud > 0 ? `${proudText(proud, work.rebateBy)} ` : ""
+  return `${foot}${moved}Splice timber into old recesses not used again; filler does not hold there.`
+}
+
+function stopText({ work }: HungDoor, { leaf, proud }: Fitted, rules: RulesRead): string {
+  if (proud !== null && proud <= 0) return "The old stop stays: the leaf closes on it all the way round."
+  if (proud !== null && work.rebateBy === "deepen") return ""
+  return `Stop: face ${halfText(leaf.thickness)} back from the knuckle face of the lining, set to the closed leaf; pins at ${rules.value("door-stop-pins")}.`
+}
+
+function trimming({ across, up, leaf }: Fitted, rules: RulesRead): string[] {
   const edges = [
     { name: "hinge edge", values: across.map((each) => each.hingeTrim), how: ", evenly" },
     { name: "lock edge", values: across.map((each) => each.lockTrim), how: ", top to bottom" },
     { name: "foot", values: up.map((each) => each.footTrim), how: ", square and level" },
     { name: "head", values: up.map((each) => each.headTrim), how: ", left to right" },
   ]
-  const isKept = ({ values }: { values: number[] }) => values.every((value) => value === 0)
-  const kept = edges.filter(isKept).map((edge) => edge.name)
   const cut = edges
-    .filter((edge) => !isKept(edge))
+    .filter(({ values }) => values.some((value) => value > 0))
     .map(({ name, values, how }) => {
       const figures = new Set(values).size === 1 ? values.slice(0, 1) : values
-      return `Take off the ${name} ${figures.map(halfText).join(" / ")}${how}.`
+      return `${name} ${figures.map(halfText).join(" / ")}${how}`
     })
-  const rest = kept.length > 0 ? [`Nothing comes off: ${kept.join(", ")}.`] : []
-  return [...cut, ...rest, "Ease the lock edge 2 or 3 degrees towards the stop."]
+  const taken = cut.length > 0 ? `Take off: ${cut.join("; ")}; nothing elsewhere.` : "Nothing comes off the leaf."
+  const lipping =
+    leaf.minutes > 0
+      ? ` Lipping left: ${rules.value("door-lipping-least")} or as its data sheet says.`
+      : ""
+  return [`${taken} ${leadText(across, leaf, rules)}${lipping}`]
+}
+
+/** The lead of the lock edge over the leaf's thickness, as far as the leaf's data let that edge be planed. */
+function leadText(across: Fitted["across"], leaf: Fitted["leaf"], rules: RulesRead): string {
+  const angle = rules.value("door-edge-lead")
+  const wished = Math.round(2 * leaf.thickness * Math.tan((angle * Math.PI) / 180)) / 2
+  const left = leaf.trim.lock - Math.max(...across.map((each) => each.lockTrim))
+  const lead = Math.min(wished, left)
+  return lead > 0
+    ? `Lead on the lock edge: ${halfText(lead)} off its stop side.`
+    : "No lead on the lock edge: nothing more may come off it."
 }
 
 /** Gaps to be written in after hanging, and again after paint and floor, with their pass limits. */
 export function gapRecord(hung: HungDoor, fitted: Fitted): Block {
   const { gap, threshold } = fitted
-  const side = `${halfText(gap.least)} to ${halfText(gap.most)}`
-  const foot = `${halfText(threshold.least)} to ${halfText(threshold.most)}`
+  const side = passText(gap)
+  const foot = passText(threshold)
   const boxes = Array.from({ length: 6 }, () => "")
-  const places = ["top, left", "middle", "bottom, right"]
+  const places = ["1", "2", "3"]
   return {
     kind: "table",
-    caption: `Door ${hung.door.id}: gaps as measured, mm: three after hanging, three after paint and floor`,
+    caption: `Door ${hung.door.id}: gaps as measured, mm: 1 top or left, 2 middle, 3 bottom or right`,
     columns: [
       { label: "Where", width: 4 },
       { label: "Pass", as: "figure", width: 3 },
-      ...places.map((place) => ({ label: `Hung: ${place}`, as: "write" as const, width: 3 })),
-      ...places.map((place) => ({ label: `After: ${place}`, as: "write" as const, width: 3 })),
+      ...places.map((place) => ({ label: `Hung ${place}`, as: "write" as const, width: 3 })),
+      ...places.map((place) => ({ label: `Painted ${place}`, as: "write" as const, width: 3 })),
     ],
     rows: [
       { cells: ["Hinge side", side, ...boxes] },
@@ -79,16 +100,37 @@ export function gapRecord(hung: HungDoor, fitted: Fitted): Block {
   }
 }
 
-/** What is tried on the hung leaf. */
-export function leafChecks(hung: HungDoor, fitted: Fitted): Block {
-  const items = [
-    { text: "Leaf stays where it is put, half open; swings clear of floor, wall and slope" },
-    { text: "Latch holds, handle returns" },
-    ...(hasCloser(hung.work) ? [{ text: "Closes and latches by itself from any angle" }] : []),
-    ...(hung.work.thumbTurn ? [{ text: "Thumb-turn opens from outside with a coin" }] : []),
-    ...(fitted.leaf.minutes > 0
-      ? [{ text: "Label seen and photographed", write: "number on the label" }]
-      : []),
-  ]
-  return { kind: "checks", caption: `Door ${hung.door.id}: checks`, items }
+/** A pair of pass limits; one figure where they are the same. */
+export function passText({ least, most }: { least: number; most: number }): string {
+  return least === most ? halfText(least) : `${halfText(least)} to ${halfText(most)}`
+}
+
+/** What is tried on the hung leaf, and what only the leaf's own papers tell. */
+export function leafChecks(hung: HungDoor, fitted: Fitted, rules: RulesRead): Block {
+  const { work, door } = hung
+  const tried = [
+    "Stays half open; clear of floor, wall, slope; latches",
+    ...(hasCloser(work) ? ["closes and latches by itself from any angle"] : []),
+    ...(work.thumbTurn ? ["thumb-turn opens from outside with a coin"] : []),
+  ].join("; ")
+  const fire = fitted.leaf.minutes > 0
+  const thick = rules.isFromMemory("door-fire-lining-least") ? " (from memory)" : ""
+  return {
+    kind: "checks",
+    caption: `Door ${door.id}: checks`,
+    items: [
+      fire ? { text: `${tried}; label photographed`, write: "label number" } : { text: tried },
+      ...(fire && work.certificate?.pads === undefined
+        ? [{ text: "Data sheet read: pads under hinges, latch, keep?", write: "yes or no" }]
+        : []),
+      ...(fire && door.lining === "keep"
+        ? [
+            {
+              text: `Kept lining sound, at least ${rules.value("door-fire-lining-least")} thick without its stop${thick}, filled to the wall`,
+              write: "thickness",
+            },
+          ]
+        : []),
+    ],
+  }
 }

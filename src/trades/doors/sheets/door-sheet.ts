@@ -1,5 +1,6 @@
 import type { Block, SheetModel } from "../../../kernels/paper.ts"
 import type { Task, Work } from "../../trade.ts"
+import { shortCautions } from "../cautions.ts"
 import type { HungDoor } from "../hanging/hung-door.ts"
 import { leafText } from "../hanging/leaf.ts"
 import type { DoorsInputs } from "../inputs.ts"
@@ -15,18 +16,19 @@ export function doorSheets(task: Task<DoorsInputs>, work: Work): SheetModel[] {
   if (doors.length === 0) return []
   const notes = [input.note, ...doors.map(noteOf)].filter((each) => each !== undefined)
   const warnings = work.findings.filter((finding) => finding.severity !== "note")
+  if (work.cautions.some((caution) => caution.id === "door-two-people")) rules.value("door-two-people")
   const blocks = doors.flatMap((hung) => (hung.fitted ? doorBlocks(hung, hung.fitted, job, rules) : []))
   return [
     {
       kind: "doors",
       title: "Doors",
-      purpose: "Hang each leaf from this sheet: what comes off, where hinges and latch sit, which gaps pass.",
+      purpose: "Hang each leaf from this sheet.",
       room: room.id,
       trade: "doors",
       audience: ["trade", "office"],
       hosted: true,
       orientation: "portrait",
-      datum: "Heights from the highest finished floor under the leaf. Lengths between linings. Millimetres.",
+      datum: "Heights from the higher finished floor under the leaf, mm.",
       blocks: [
         ...(warnings.length > 0
           ? [
@@ -40,10 +42,10 @@ export function doorSheets(task: Task<DoorsInputs>, work: Work): SheetModel[] {
         ...(notes.length > 0 ? [{ kind: "text" as const, paragraphs: notes, as: "note" as const }] : []),
         ...blocks,
         ...unhung(doors),
-        { kind: "cautions", items: work.cautions },
+        { kind: "cautions", items: shortCautions(work.cautions) },
         { kind: "sign", roles: ["Joiner", "Foreman"] },
       ],
-      rests: [...new Set([...work.rests, ...rules.ids()])],
+      rests: rules.ids(),
     },
   ]
 }

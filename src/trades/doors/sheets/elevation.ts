@@ -10,13 +10,13 @@ const lineStep: Mm = 7
 /** The same on the lock side, where the figures stand over the lining. */
 const lockLine: Mm = 9
 /** Plan beside the elevation: its distance, its level, and the wall drawn each side of the opening, real mm. */
-const planAside: Mm = 900
-const planLevel: Mm = 1350
+const planAside: Mm = 2000
+const planLevel: Mm = 1500
 const pierWidth: Mm = 160
 /** Width of lining drawn where it is not known, real mm. */
 const nominalLining: Mm = 30
-const hingeWidth: Mm = 22
-const knobRadius: Mm = 26
+const hingeWidth: Mm = 34
+const knobRadius: Mm = 40
 
 /** Elevation of a leaf as hung, seen from where the knuckles show, figures from its top; beside it the plan with its swing. */
 export function leafDrawing(hung: HungDoor, fitted: Fitted): Drawing {
@@ -28,7 +28,7 @@ export function leafDrawing(hung: HungDoor, fitted: Fitted): Drawing {
     ...hingeShapes(fitted, left),
     ...latch(fitted, left),
     ...plan(hung, fitted, left),
-    { kind: "scale-bar" } as const,
+    { kind: "scale-bar", at: { x: box(fitted).opening + planAside, y: 0 } } as const,
   ]
   return {
     title: `Door ${door.id}: leaf as hung`,
@@ -62,14 +62,13 @@ function frame(fitted: Fitted): Shape[] {
     upright(opening),
     { kind: "box", at: { x: 0, y: head }, width: opening, height: thick, stroke, fill: "light" },
     line({ x: -5 * thick, y: 0 }, { x: opening + 5 * thick, y: 0 }, 0.7),
-    text({ x: opening / 2, y: -70 }, "highest finished floor"),
+    text({ x: opening / 2, y: -140 }, "higher finished floor"),
   ]
 }
 
 function leaf(fitted: Fitted, left: boolean): Shape[] {
-  const { y, width, height, opening } = box(fitted)
+  const { y, width, height } = box(fitted)
   const x = leafX(fitted, left)
-  const under = y
   return [
     { kind: "box", at: { x, y }, width, height, stroke: { width: 0.5 }, fill: "white" },
     dimension({ x, y: y + height }, { x: x + width, y: y + height }, firstLine + 3, halfText(width)),
@@ -79,7 +78,6 @@ function leaf(fitted: Fitted, left: boolean): Shape[] {
       (left ? 1 : -1) * (lockLine + lineStep),
       halfText(height),
     ),
-    text({ x: opening / 2, y: y + height * 0.2 }, `under the foot ${halfText(under)}`),
   ]
 }
 
@@ -162,7 +160,7 @@ function plan(hung: HungDoor, fitted: Fitted, left: boolean): Shape[] {
     to: left ? 360 : 270,
     stroke: { width: 0.18, dash: "dashed" },
   }
-  const knuckle: Shape = { kind: "arc", centre: hinge, radius: 14, from: 0, to: 360, stroke: { width: 0.7 } }
+  const knuckle: Shape = { kind: "arc", centre: hinge, radius: 30, from: 0, to: 360, stroke: { width: 0.7 } }
   const middle = from + opening / 2
   return [
     pier(from - pierWidth),
@@ -170,8 +168,8 @@ function plan(hung: HungDoor, fitted: Fitted, left: boolean): Shape[] {
     openLeaf,
     swing,
     knuckle,
-    text({ x: middle, y: planLevel + deep + 80 }, `plan: hinges on the ${left ? "left" : "right"}`),
-    text({ x: middle, y: planLevel - reach - 120 }, hung.home.name),
+    text({ x: middle, y: planLevel + deep + 160 }, `plan: hinges on the ${left ? "left" : "right"}`),
+    text({ x: middle, y: planLevel - reach - 200 }, hung.home.name),
   ]
 }
 
