@@ -67,7 +67,7 @@ export function datedProgramme(task: ProgrammeTask): Programme {
     steps: dated,
     visits,
     finish: last,
-    bound: { ...bound, proven: last <= bound.finish },
+    bound: { ...bound, proven: placing === first && last <= bound.finish },
     firstNight: firstNightOf(dated, task.site, { ways, zone }),
     moves: placing === first ? [] : movesOf(firstDated, dated, file.progress, zone),
     labour: labourOf(dated),

@@ -7,8 +7,21 @@ export interface Choice {
   priority: number[]
   /** People of the crew on each unit. */
   people: number[]
-  /** Number of the visit each unit is saved up for, or -1. */
-  batch: number[]
+  /** What each unit waits for, see `waitsWith`. */
+  waits: WaitNet
+}
+
+/** One wait of a unit; `visit` where it waits so that its crew comes only once. */
+interface UnitWait {
+  unit: number
+  until: "ready" | "finish"
+  visit?: true
+}
+
+/** Waits of each unit and the units that wait for it. */
+export interface WaitNet {
+  into: readonly (readonly UnitWait[])[]
+  from: readonly (readonly number[])[]
 }
 
 /** Why a unit could not be placed earlier. */
@@ -51,12 +64,8 @@ const daysTried = 12
  */
 export function placeAll(given: Placeable, choice: Choice): Placing | null {
   const { units } = given.plan
-  const waits = waitsWith(given.plan, choice.batch)
-  const followers: number[][] = units.map(() => [])
-  const left = waits.map((own) => own.length)
-  waits.forEach((own, unit) => {
-    for (const wait of own) followers[wait.unit]!.push(unit)
-  })
+  const { into, from } = choice.waits
+  const left = into.map((own) => own.length)
   const placer = new Placer(given, choice)
   for (const unit of given.pinned.keys()) placer.pin(unit)
   const open: number[] = []
@@ -70,21 +79,18 @@ export function placeAll(given: Placeable, choice: Choice): Placing | null {
       if (choice.priority[open[at]!]! < choice.priority[open[best]!]!) best = at
     }
     const unit = open.splice(best, 1)[0]!
-    if (!given.pinned.has(unit)) placer.place(unit, waits[unit]!)
+    if (!given.pinned.has(unit)) placer.place(unit, into[unit]!)
     placed++
-    for (const follower of followers[unit]!) if (--left[follower]! === 0) open.push(follower)
+    for (const follower of from[unit]!) if (--left[follower]! === 0) open.push(follower)
   }
   return placed === units.length ? placer.placing : null
 }
 
-interface UnitWait {
-  unit: number
-  until: "ready" | "finish"
-  visit?: true
-}
-
-/** Own waits, and for units saved up for one visit the waits of all of them. */
-function waitsWith({ units, follows }: UnitPlan, batch: readonly number[]): readonly UnitWait[][] {
+/**
+ * Own waits, and for units saved up for one visit the waits of all of them.
+ * @param batch number of the visit each unit is saved up for, or -1
+ */
+export function waitsWith({ units, follows }: UnitPlan, batch: readonly number[]): WaitNet {
   const own: UnitWait[][] = units.map((unit) => unit.waits as UnitWait[])
   for (const list of membersOf(batch)) {
     const inside = new Set(list)
@@ -100,7 +106,11 @@ function waitsWith({ units, follows }: UnitPlan, batch: readonly number[]): read
       own[unit] = [...own[unit]!, ...[...outside.values()].filter((wait) => !known.has(wait.unit))]
     }
   }
-  return own
+  const from: number[][] = units.map(() => [])
+  own.forEach((list, unit) => {
+    for (const wait of list) from[wait.unit]!.push(unit)
+  })
+  return { into: own, from }
 }
 
 function membersOf(batch: readonly number[]): Iterable<number[]> {

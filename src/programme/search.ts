@@ -1,9 +1,9 @@
 import { type Seeded, seeded } from "../kernels/schedule/seeded.ts"
-import { type Choice, type Placeable, type Placing, placeAll } from "./place.ts"
+import { type Choice, type Placeable, type Placing, placeAll, type WaitNet, waitsWith } from "./place.ts"
 import type { UnitPlan } from "./units.ts"
 
-/** Attempts of the improving search after the rules of priority; counted, never timed, so that the dates are the same everywhere. */
-const attempts = 400
+/** Attempts of the improving search after the rules of priority, by the number of units; counted, never timed, so that the dates are the same everywhere. */
+const attempts = { perUnit: 4, most: 600 }
 /** Start of the seeded numbers; any would do. */
 const seed = 20270301
 /** Shares of the kinds of change that are tried. */
@@ -26,18 +26,20 @@ export interface Found {
 export function bestPlacing(given: Placeable, tails: readonly number[], heads: readonly number[]): Found {
   const { plan } = given
   const groups = groupsOf(plan)
+  const saved: Saved = { groups, known: new Map() }
   const tried = rules(plan, tails, heads).flatMap((priority) =>
     batchings(plan, groups).map((joined) => ({ priority, people: usualPeople(plan), joined })),
   )
   let best: { state: State; found: Found } | null = null
   for (const state of tried) {
-    const found = scored(given, state, groups)
+    const found = scored(given, state, saved)
     if (found && (!best || isLess(found.score, best.found.score))) best = { state, found }
   }
   const next = seeded(seed)
-  for (let attempt = 0; best && attempt < attempts && plan.units.length > 1; attempt++) {
+  const most = Math.min(attempts.perUnit * plan.units.length, attempts.most)
+  for (let attempt = 0; best && attempt < most; attempt++) {
     const state = changed(best.state, plan, groups, next)
-    const found = scored(given, state, groups)
+    const found = scored(given, state, saved)
     if (found && !isLess(best.found.score, found.score)) best = { state, found }
   }
   return best!.found
@@ -47,6 +49,12 @@ export function bestPlacing(given: Placeable, tails: readonly number[], heads: r
 interface Group {
   crew: number
   units: number[]
+}
+
+/** The groups, and the waits of each way of saving up that was tried. */
+interface Saved {
+  groups: readonly Group[]
+  known: Map<string, WaitNet>
 }
 
 /** For each group whether it is placed freely, saved up for a visit of its own, or for the visit of the group before it. */
@@ -114,9 +122,12 @@ function changed(state: State, plan: UnitPlan, groups: readonly Group[], next: S
   return { ...state, priority }
 }
 
-function scored(given: Placeable, state: State, groups: readonly Group[]): Found | null {
+function scored(given: Placeable, state: State, { groups, known }: Saved): Found | null {
   const { priority, people, joined } = state
-  const choice = { priority, people, batch: batchesOf(joined, groups, given.plan.units.length) }
+  const name = joined.join(" ")
+  const waits = known.get(name) ?? waitsWith(given.plan, batchesOf(joined, groups, given.plan.units.length))
+  known.set(name, waits)
+  const choice = { priority, people, waits }
   const placing = placeAll(given, choice)
   return placing && { placing, choice, score: scoreOf(placing, given) }
 }

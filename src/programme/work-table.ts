@@ -19,6 +19,7 @@ export class WorkTable {
   readonly #before: number[] = []
   readonly #dates: IsoDate[] = []
   readonly #days: number[] = []
+  readonly #clocks = new Map<string, number>()
   #next: IsoDate
 
   constructor(calendar: WorkCalendar, from: IsoDate) {
@@ -78,7 +79,11 @@ export class WorkTable {
 
   /** The moment a clock shows on the date of a working moment. */
   clock(moment: number, time: string): number {
-    return instantAt(this.dateAt(moment), time, this.#calendar.zone)
+    const date = this.dateAt(moment)
+    const name = `${date} ${time}`
+    const found = this.#clocks.get(name) ?? instantAt(date, time, this.#calendar.zone)
+    this.#clocks.set(name, found)
+    return found
   }
 
   #total(): number {
