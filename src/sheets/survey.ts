@@ -60,9 +60,15 @@ export function surveySheet(result: JobResult, room: Room): SheetModel {
 }
 
 function sizes(room: Room, buildUp: Mm): Block {
+  const [least, most] = [Math.min(...room.ceiling.heights), Math.max(...room.ceiling.heights)]
   const items = [
     { label: "Floor inside the walls", value: fixed(room.area, 2), unit: "m²" },
     { label: "Level ceiling", value: fixed(room.ceiling.flatArea, 2), unit: "m²" },
+    {
+      label: least < most ? "Its height as taped" : "Its height",
+      value: least < most ? `${mmText(least)}–${mmText(most)}` : mmText(most),
+      unit: "mm",
+    },
     { label: "Walls, gross", value: fixed(room.wallGross, 2), unit: "m²" },
     { label: "Walls, openings out", value: fixed(room.wallNet, 2), unit: "m²" },
     { label: "Air", value: fixed(room.volume, 1), unit: "m³" },

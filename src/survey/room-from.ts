@@ -71,6 +71,7 @@ export function roomFrom(file: RoomFile, at: string, house: RoomSetting): Room {
     perimeter: perimeter(corners),
     ceiling: {
       parts,
+      heights: file.ceiling.heights,
       lowest: Math.min(...tops),
       highest: level,
       flatArea: areaOf(parts, ["flat", "dormer", "bulkhead"]),

@@ -136,6 +136,8 @@ export interface Room {
   perimeter: Mm
   ceiling: {
     parts: CeilingPart[]
+    /** Height of the level part at each point as taped, mm from the room's datum. */
+    heights: Mm[]
     lowest: Mm
     highest: Mm
     flatArea: SquareMetres

@@ -51,8 +51,9 @@ function rowDrawing(
   options: ElevationOptions & { scale: Scale },
 ): Drawing {
   let at = 0
-  const shapes = walls.flatMap((wall) => {
-    const placed = wallShapes(room, wall, options).map((shape) => moved(shape, at))
+  const shapes = walls.flatMap((wall, index) => {
+    const datum = index === 0 ? options.datum : ""
+    const placed = wallShapes(room, wall, { ...options, datum }).map((shape) => moved(shape, at))
     at += wall.length + gap * options.scale
     return placed
   })

@@ -14,7 +14,7 @@ import { zoneAlong } from "./room-plan.ts"
 export interface ElevationOptions {
   /** How far the finished floor stands over the room's datum, mm. */
   floor: Mm
-  /** The datum in words: `deck`. */
+  /** The datum in words: `deck`; empty: its mark alone. */
   datum: string
   rules: Rules
 }
@@ -149,7 +149,7 @@ function openingShapes(wall: Wall): Shape[] {
     const middle: Point = { x: fromLeft + width / 2, y: sill + height / 2 }
     const size = `${mmText(width)} × ${mmText(height)}`
     const upright = height > width
-    const text = upright ? `${id}   ${size}` : `${id}\n${size}`
+    const text = `${id}\n${size}`
     const under = sill > 0 ? [label({ x: fromLeft + width / 2, y: sill / 2 }, `sill ${mmText(sill)}`)] : []
     return [
       { kind: "box", at: { x: fromLeft, y: sill }, width, height, stroke: stroke(0.35), fill: "white" },
@@ -161,6 +161,10 @@ function openingShapes(wall: Wall): Shape[] {
 
 /** A triangle on its point at the left end, with the datum that heights are counted from. */
 function datumMark(datum: string): Shape[] {
+  const name: Shape[] =
+    datum === ""
+      ? []
+      : [{ kind: "text", at: { x: mark, y: 2 * mark }, text: `${datum} 0`, height: 2.5, anchor: "start" }]
   return [
     {
       kind: "polygon",
@@ -171,7 +175,7 @@ function datumMark(datum: string): Shape[] {
       ],
       fill: "black",
     },
-    { kind: "text", at: { x: mark, y: 2 * mark }, text: `${datum} 0`, height: 2.5, anchor: "start" },
+    ...name,
   ]
 }
 
