@@ -5,7 +5,17 @@ import { sharedRules } from "../src/rulebook/shared-rules.ts"
 import { allRules } from "../src/rulebook-of.ts"
 import { surveyRules } from "../src/survey/rules.ts"
 import { decoratingRules } from "../src/trades/decorating/rules.ts"
+import { escapeRules } from "../src/trades/doors/escape/rules.ts"
+import { hingeRules } from "../src/trades/doors/hanging/hinge-rules.ts"
+import { outputRules } from "../src/trades/doors/hanging/output-rules.ts"
+import { hangingRules } from "../src/trades/doors/hanging/rules.ts"
+import { rules as doorRules } from "../src/trades/doors/rules.ts"
+import { electricsRules } from "../src/trades/electrics/rules.ts"
+import { floorRules } from "../src/trades/floors/rules.ts"
 import { trades } from "../src/trades/index.ts"
+import { joineryRules } from "../src/trades/joinery/rules.ts"
+import { plumbingRules } from "../src/trades/plumbing/rules.ts"
+import { tilingRules } from "../src/trades/tiling/rules.ts"
 import { tradesThatDoLittle } from "./fixtures/small-job.ts"
 
 describe("the whole rulebook", () => {
@@ -40,16 +50,20 @@ describe("the whole rulebook", () => {
   })
 
   it.each([
-    ["doors", "door-"],
-    ["floors", "floor-"],
-    ["joinery", "joinery-"],
-    ["decorating", "decor-"],
-    ["electrics", "elec-"],
-    ["plumbing", "plumb-"],
-    ["tiling", "tile-"],
-  ])("%s names its entries %s...", (id, prefix) => {
-    const own = trades.find((trade) => trade.id === id)?.rules ?? []
+    ["doors", doorRules, "door-"],
+    ["doors on the way out", escapeRules, "door-"],
+    ["hanging", hangingRules, "door-"],
+    ["hinges", hingeRules, "door-"],
+    ["hanging times", outputRules, "door-"],
+    ["floors", floorRules, "floor-"],
+    ["joinery", joineryRules, "joinery-"],
+    ["decorating", decoratingRules, "decor-"],
+    ["electrics", electricsRules, "elec-"],
+    ["plumbing", plumbingRules, "plumb-"],
+    ["tiling", tilingRules, "tile-"],
+  ])("%s names its entries by its own beginning, and all of them are in the rulebook", (_, own, prefix) => {
     expect(own.length).toBeGreaterThan(0)
     expect(own.filter((entry) => !entry.id.startsWith(prefix)).map((entry) => entry.id)).toEqual([])
+    expect(own.filter((entry) => !all.includes(entry)).map((entry) => entry.id)).toEqual([])
   })
 })
