@@ -10,7 +10,7 @@ import { sawnOn } from "./sawn-on.ts"
 const endWords: Record<EndCut["as"], string> = {
   square: "square",
   scribed: "scribe",
-  "internal-mitre": "mitre",
+  "internal-mitre": "internal mitre",
   "external-mitre": "external mitre",
   "against-architrave": "square to architrave",
   return: "return",
@@ -39,7 +39,7 @@ export function sawSheet(result: JobResult): SheetModel | null {
       summary(lists, result),
       beforeSawing(lists, result),
       ...lists.flatMap((list) => listBlocks(list, result)),
-      sawCautions(result),
+      ...sawCautions(result),
       { kind: "sign", roles: ["Sawn by", "Foreman"] },
     ],
     rests: [
@@ -211,6 +211,7 @@ function barRows({ bar, number }: NumberedBar, { pieces, result }: OnSaw): Row[]
 
 function pieceRow(piece: Piece | undefined): Row[] {
   if (!piece) return []
+  const flat = !piece.what.startsWith("skirting")
   return [
     {
       cells: [
@@ -218,8 +219,8 @@ function pieceRow(piece: Piece | undefined): Row[] {
         piece.mark,
         mmText(piece.length),
         piece.what,
-        endText(piece.left),
-        endText(piece.right),
+        endText(piece.left, flat),
+        endText(piece.right, flat),
         "",
         "",
       ],
@@ -227,18 +228,21 @@ function pieceRow(piece: Piece | undefined): Row[] {
   ]
 }
 
-/** An end cut for the sawyer: its name, and the setting to half a degree where it is not square. */
-export function endText({ as, setting }: EndCut): string {
+/**
+ * An end cut for the sawyer: its name, and the setting to half a degree where it is not square.
+ * @param flat true if the piece lies on its back on the saw, so that its mitres are plain ones
+ */
+export function endText({ as, setting }: EndCut, flat = false): string {
   const half = Math.round(setting * 2) / 2
   if (half === 0) return endWords[as]
-  const name = as === "square" ? "bevel" : endWords[as]
+  const name = as === "square" ? "bevel" : flat && as === "internal-mitre" ? "mitre" : endWords[as]
   return `${name} ${fixed(half, half % 1 === 0 ? 0 : 1)}°`
 }
 
 /** Cautions of the saw: those that joinery gives in any room, each once. */
-function sawCautions({ results }: JobResult): Block {
+function sawCautions({ results }: JobResult): Block[] {
   const wanted = ["mdf-dust", "hardwood-dust", "mitre-saw"]
   const all = results.flatMap((each) => each.work.cautions)
   const items = wanted.flatMap((id) => all.find((caution) => caution.id === id) ?? [])
-  return { kind: "cautions", items: items.map(({ text, why, defer }) => ({ text, why, defer })) }
+  return items.length > 0 ? [{ kind: "cautions", items }] : []
 }

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest"
 import { cutLists } from "../../src/orders/cut-lists.ts"
 import type { Piece } from "../../src/trades/trade.ts"
 import { lengthProduct } from "../fixtures/products.ts"
-import { jobFacts } from "../fixtures/rooms.ts"
+import { houseOf, jobFacts, surveyed } from "../fixtures/rooms.ts"
 
 const piece = (mark: string, length: number, given: Partial<Piece> = {}): Piece => ({
   mark,
@@ -54,6 +54,28 @@ describe("cut lists", () => {
     ])
     expect(findings[0]?.message).toContain("long")
     expect(findings[0]?.message).toContain("room R1, wall 2")
+  })
+
+  it("name a piece that cannot be carried up to its storey; one for the lowest storey may be longer", async () => {
+    const house = houseOf({
+      storeys: [
+        { id: "ground", name: "Ground floor", deck: 0, finishNow: 0, base: "timber" },
+        { id: "first", name: "First floor", deck: 2600, finishNow: 0, base: "timber" },
+      ],
+    })
+    const rooms = [surveyed({ id: "R1", storey: "first" }, house), surveyed({ id: "R2" }, house)]
+    const facts = jobFacts({
+      products: [lengthProduct],
+      house,
+      rooms,
+      carry: { longest: 3300, heaviest: 25 },
+    })
+    const pieces = [piece("up", 3400), piece("down", 3400, { room: "R2" })]
+    const { findings } = await cutLists(pieces, facts, new Map())
+    expect(findings.map(({ code, severity }) => [code, severity])).toEqual([
+      ["piece-too-long-for-stair", "warning"],
+    ])
+    expect(findings[0]?.message).toContain("up (leg, room R1, wall 2)")
   })
 
   it("say which lengths are too long for the stair", async () => {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest"
 import type { CutBar } from "../../src/kernels/cutting/problem.ts"
 import { Fault } from "../../src/kernels/fault.ts"
+import { money } from "../../src/kernels/money.ts"
 import { packsFor, packsTotal } from "../../src/orders/packs.ts"
 import {
   boardProduct,
@@ -77,12 +78,30 @@ describe("lengths", () => {
       pieces: [],
       plan,
       cutBelow: null,
+      spares: null,
     })
     expect(packs.map((pack) => [pack.size, pack.count, pack.price.toFixed(2)])).toEqual([
       ["2,100 length", 2, "13.20"],
       ["4,200 length", 1, "26.10"],
     ])
     expect(bought).toBeCloseTo(8.4, 9)
+  })
+
+  it("are bought with the spare lengths over the plan", () => {
+    const plan = {
+      bars: [bar("2100", false)],
+      unplaced: [],
+      cost: 0,
+      bound: 0,
+      lengths: 1,
+      proven: true,
+      fewestProven: true,
+    }
+    const spares = { length: 2100, count: 1, price: money("13.20"), longest: 2000, survives: 1 }
+    const list = { product: lengthProduct, pieces: [], plan, cutBelow: null, spares }
+    const { packs, bought } = packsFor(lengthProduct, 0, list)
+    expect(packs.map((pack) => [pack.size, pack.count])).toEqual([["2,100 length", 2]])
+    expect(bought).toBeCloseTo(4.2, 9)
   })
 
   it("cannot be bought without a saw plan", () => {

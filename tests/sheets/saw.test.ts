@@ -1,12 +1,19 @@
 import { describe, expect, it } from "vitest"
 import { endText, sawSheet } from "../../src/sheets/saw.ts"
 import { smallResult } from "../fixtures/small-job.ts"
-import { rowsOf, tablesOf } from "./sheets.ts"
+import { badTables } from "../fixtures/tables.ts"
+import { tablesOf } from "./sheets.ts"
+
+/** The rows of the cut lists, without the summary at the head. */
+const cutRows = (sheet: ReturnType<typeof sawSheet>) =>
+  tablesOf(sheet)
+    .slice(1)
+    .flatMap((table) => table.rows)
 
 describe("the saw sheet", () => {
   it("lists every piece once under its length, with a box to tick and room for the tape", async () => {
     const result = await smallResult()
-    const rows = rowsOf(sawSheet(result))
+    const rows = cutRows(sawSheet(result))
     const marks = rows.filter((row) => row.as !== "group").map((row) => row.cells[1])
     expect([...marks].sort()).toEqual(["C2-1-S1", "C2-2-S1", "C2-3-S1", "C2-4-S1"])
     expect(rows.filter((row) => row.as === "group")).toHaveLength(
@@ -25,11 +32,34 @@ describe("the saw sheet", () => {
     }
   })
 
-  it("sends the saw below where a length does not go up the stair", async () => {
-    const [table] = tablesOf(sawSheet(await smallResult()))
-    expect(table?.note).toBe("No more than 3,300 goes up the stair: saw these lengths below.")
-    const wide = await smallResult((job) => ({ job: { ...job.job, carry: { longest: 5000, heaviest: 25 } } }))
-    expect(tablesOf(sawSheet(wide))[0]?.note).toBeUndefined()
+  it("names the storey each length is sawn on: below where it does not go up the stair", async () => {
+    const upstairs = (carry: number) => async () => {
+      const result = await smallResult((job) => ({
+        job: { ...job.job, carry: { longest: carry, heaviest: 25 } },
+      }))
+      const lower = { ...result.house.storeys[0]!, id: "cellar", name: "Cellar" }
+      const house = { ...result.house, storeys: [lower, ...result.house.storeys] }
+      const groups = cutRows(sawSheet({ ...result, house })).filter((row) => row.as === "group")
+      return [...new Set(groups.map((row) => row.cells[3]))]
+    }
+    const [below] = await upstairs(3300)()
+    expect(below).toBe("Saw below, Cellar")
+    const [there] = await upstairs(6000)()
+    expect(there).toMatch(/^Saw on /)
+    expect(there).not.toContain("Cellar")
+  })
+
+  it("sets plan, rule of thumb, spare lengths and mis-cuts survived beside each other, and no money", async () => {
+    const result = await smallResult()
+    const [summary] = tablesOf(sawSheet(result))
+    const [list] = result.orders.cutLists
+    expect(summary!.rows).toHaveLength(result.orders.cutLists.length)
+    const cells = summary!.rows[0]!.cells
+    expect(cells[2]).toBe(String(list!.plan.lengths))
+    expect(cells[8]).toBe(String(list!.spares!.survives))
+    expect(list!.spares!.survives).toBeGreaterThan(0)
+    expect(JSON.stringify(sawSheet(result))).not.toContain("£")
+    expect(badTables(sawSheet(result)!)).toEqual([])
   })
 
   it("is no sheet where nothing is sawn", async () => {
@@ -45,7 +75,12 @@ describe("an end for the sawyer", () => {
     ["external-mitre", 43.4, "external mitre 43.5°"],
     ["against-architrave", 0.1, "square to architrave"],
     ["scribed", 0, "scribe"],
+    ["square", 9.9, "bevel 10°"],
   ] as const)("%s at %d reads %s", (as, setting, text) => {
     expect(endText({ as, setting })).toBe(text)
+  })
+
+  it("of a piece that lies flat is a plain mitre", () => {
+    expect(endText({ as: "internal-mitre", setting: 45 }, true)).toBe("mitre 45°")
   })
 })
