@@ -23,11 +23,12 @@ export async function doorsAcross(
   const quantities = rooms.flatMap(({ work }) => work.quantities)
   const cautions = doorCautions(doors, job.house.occupied, rules)
   const findings = [...wayOut.findings, ...notTaken(job, doors, rooms), ...unevenHandles(job, doors)]
-  const rests = rules.ids()
+  const scheduled = [...rules.ids(), ...wayOut.rests]
+  const rests = [...new Set(scheduled)]
   const sheets = [
-    escapeSheet({ doors, escape: wayOut, job, cautions, rests }),
+    escapeSheet({ doors, escape: wayOut, job, cautions, rests: wayOut.rests }),
     scheduleSheet({ doors, quantities, job, cautions, rests }),
-    ...recordSheet({ doors, rests }),
+    ...recordSheet({ doors, rests: recordRests(rests) }),
   ]
   const results = {
     doorSchedule: doors.map(scheduleRow),
@@ -44,6 +45,11 @@ export async function doorsAcross(
     },
   }
   return { work: { ...noWork(), findings, cautions, results, rests }, sheets }
+}
+
+/** The rules that the pass limits of the record rest on: gaps and thresholds. */
+function recordRests(rests: readonly string[]): string[] {
+  return rests.filter((id) => /^door-(fire-)?(gap|threshold|smoke-threshold|foot|carpet|air)/.test(id))
 }
 
 function notTaken(job: JobFacts, doors: readonly HungDoor[], rooms: { room: Room }[]): Finding[] {

@@ -39,8 +39,8 @@ const short: Record<string, { text?: string; rest: string }> = {
     rest: "COSHH assessment decides.",
   },
   "door-fire-leaf": {
-    text: "Label, seals, latch: never off, cut or painted. No figure here certifies a door.",
-    rest: "Its data sheet, then building control.",
+    text: "Label, seals, latch: never off, cut or painted. No figure here certifies.",
+    rest: "Data sheet; building control.",
   },
   "door-guidance": {
     text: "No figure here certifies a door.",

@@ -122,9 +122,7 @@ function offStair(door: DoorEntry, about: HouseCase): Asked {
 }
 
 function openWay(door: DoorEntry, about: HouseCase): Asked {
-  const [from, to] = door.between.map(
-    (id) => about.house.rooms.find((room) => room.id === id)?.name ?? id,
-  )
+  const [from, to] = door.between.map((id) => about.house.rooms.find((room) => room.id === id)?.name ?? id)
   const off = door.between.some((id) => about.route.stairway.has(id)) ? "" : ", off the stair enclosure"
   return nothing(door, `It is an opening without a leaf between ${from} and ${to}${off}.`, clauseFor(about))
 }

@@ -209,10 +209,7 @@ function oldKeep(hung: ToFit, topOverFloor: Mm, rules: RulesRead): HingeZone[] {
 function sealsFor(fit: Opened, hinges: Hinges, side: "left" | "right" | undefined): SealCut[] {
   const width = Math.min(...fit.across.map((point) => point.opening))
   const { hinge, lock } = jambs(fit.up, side)
-  return sealCuts(
-    { width, lockJamb: lock.opening, hingeJamb: hinge.opening, headGap: hinge.headGap },
-    hinges,
-  )
+  return sealCuts({ width, lockJamb: lock.opening, hingeJamb: hinge.opening, headGap: hinge.headGap }, hinges)
 }
 
 function clearWidths(

@@ -62,7 +62,10 @@ function demandsOf(about: ThresholdCase, rules: RulesRead): ThresholdDemand[] {
     const most = rules.value("door-smoke-threshold-most")
     demands.push({ by: "smoke", what: "smoke control without a seal at the foot", most })
   } else if (smoke) {
-    demands.push({ by: "smoke", what: "smoke control: met by the seal at the foot, set by its maker's sheet" })
+    demands.push({
+      by: "smoke",
+      what: "smoke control: met by the seal at the foot, set by its maker's sheet",
+    })
   }
   if (fire) demands.push(certificate(work.certificate?.threshold, rules))
   else demands.push({ by: "ordinary", what: "ordinary leaf", most: rules.value("door-foot-most") })

@@ -84,7 +84,8 @@ function thresholdText(hung: HungDoor, { threshold, up }: Fitted): string {
     other === null || own === other
       ? []
       : [`floor here ${mmText(Math.abs(own - other))} ${own > other ? "over" : "under"} that beyond`]
-  const risen = rise === 0 ? [] : [`new floor ${mmText(Math.abs(rise))} ${rise > 0 ? "over" : "under"} the old`]
+  const risen =
+    rise === 0 ? [] : [`new floor ${mmText(Math.abs(rise))} ${rise > 0 ? "over" : "under"} the old`]
   const counted = [...sides, ...risen].join(", ")
   const end = threshold.clash
     ? "Two of these cannot both be met: ask before cutting the foot."
@@ -150,20 +151,17 @@ function fitTable(hung: HungDoor, fitted: Fitted, job: JobFacts, rules: RulesRea
     kind: "table",
     caption: `Door ${hung.door.id}: opening, gaps and what comes off`,
     columns: [
-      { label: "mm", width: 13 },
+      { label: "mm", width: 17 },
       ...(lining ? [figure("Opening", 39), figure("Packing each side, over head", 29)] : []),
-      figure(lining ? "Inside lining" : "Inside lining, floor to head", lining ? 16 : 31),
+      figure(lining ? "Inside lining" : "Inside lining, floor to head", lining ? 16 : 38),
       figure("Gap hinge, head", 19),
       figure("Off hinge, head", 20),
-      figure("Leaf", lining ? 14 : 31),
-      figure("Off lock, foot", 20),
-      figure("Gap lock, foot", 17),
+      figure("Leaf", lining ? 14 : 34),
+      figure("Off lock, foot", lining ? 20 : 32),
+      figure("Gap lock, foot", lining ? 17 : 21),
     ],
-    rows: [
-      { cells: ["Width", ...width] },
-      { cells: ["Height", ...height] },
-    ],
-    note: `Widths top / middle / bottom; heights left / middle / right from the knuckle side. Off: of the most the leaf's data allow.${lining ? ` ${liningText(hung, fitted, job, rules)}` : ""}`,
+    rows: [{ cells: ["Width", ...width] }, { cells: ["Height", ...height] }],
+    note: `Three figures: top / middle / bottom, left / middle / right. Off: of the most its data allow.${lining ? ` ${liningText(hung, fitted, job, rules)}` : ""}`,
   }
 }
 
@@ -207,8 +205,10 @@ function cutText(pieces: readonly Piece[]): string {
     const key = `${name}|${piece.length}`
     groups.set(key, [...(groups.get(key) ?? []), piece])
   }
-  return [...groups].map(([key, same]) => {
-    const marks = same.map((piece) => piece.mark.split("-").at(-1)).join(", ")
-    return `${key.split("|")[0]} ${marks} ${halfText(same[0]!.length)}`
-  }).join("; ")
+  return [...groups]
+    .map(([key, same]) => {
+      const marks = same.map((piece) => piece.mark.split("-").at(-1)).join(", ")
+      return `${key.split("|")[0]} ${marks} ${halfText(same[0]!.length)}`
+    })
+    .join("; ")
 }

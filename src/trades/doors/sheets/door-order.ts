@@ -14,10 +14,11 @@ export function handText(hung: HungDoor): string {
 
 /** The order of work on one leaf, for the one who hangs it. */
 export function workOrder(hung: HungDoor, fitted: Fitted, rules: RulesRead): Block {
-  const { door } = hung
+  const { door, work } = hung
+  const padsAsked = work.certificate?.pads === undefined ? " Pads by its data sheet: yes / no." : ""
   const fire = fitted.leaf.minutes > 0
   const items = [
-    `Check the mark: door ${door.id}, hinges on the ${door.hinges ?? "side to be asked"}.${fire ? " Photograph label and plug; they stay on." : ""}`,
+    `Check the mark: door ${door.id}, hinges on the ${door.hinges ?? "side to be asked"}.${fire ? ` Photograph label and plug; they stay on.${padsAsked}` : ""}`,
     keptLining(hung, fitted),
     ...trimming(fitted, rules),
     "Mark hinges on leaf and lining by the table; let flaps in flush; one screw each, try, then all.",
@@ -32,7 +33,8 @@ export function workOrder(hung: HungDoor, fitted: Fitted, rules: RulesRead): Blo
 /** What is done to a kept lining before the leaf; empty where a lining is made. */
 function keptLining({ door, floors, work }: HungDoor, { proud }: Fitted): string {
   if (makesLining(door)) return ""
-  const foot = floors.rise > 0 ? `Foot of the kept lining is cut ${mmText(floors.buildUp)} above the deck. ` : ""
+  const foot =
+    floors.rise > 0 ? `Foot of the kept lining is cut ${mmText(floors.buildUp)} above the deck. ` : ""
   const moved = proud !== null && proud > 0 ? `${proudText(proud, work.rebateBy)} ` : ""
   return `${foot}${moved}Splice timber into old recesses not used again; filler does not hold there.`
 }
@@ -56,11 +58,10 @@ function trimming({ across, up, leaf }: Fitted, rules: RulesRead): string[] {
       const figures = new Set(values).size === 1 ? values.slice(0, 1) : values
       return `${name} ${figures.map(halfText).join(" / ")}${how}`
     })
-  const taken = cut.length > 0 ? `Take off: ${cut.join("; ")}; nothing elsewhere.` : "Nothing comes off the leaf."
+  const taken =
+    cut.length > 0 ? `Take off: ${cut.join("; ")}; nothing elsewhere.` : "Nothing comes off the leaf."
   const lipping =
-    leaf.minutes > 0
-      ? ` Lipping left: ${rules.value("door-lipping-least")} or as its data sheet says.`
-      : ""
+    leaf.minutes > 0 ? ` Lipping left: ${rules.value("door-lipping-least")} or as its data sheet says.` : ""
   return [`${taken} ${leadText(across, leaf, rules)}${lipping}`]
 }
 
@@ -120,9 +121,6 @@ export function leafChecks(hung: HungDoor, fitted: Fitted, rules: RulesRead): Bl
     caption: `Door ${door.id}: checks`,
     items: [
       fire ? { text: `${tried}; label photographed`, write: "label number" } : { text: tried },
-      ...(fire && work.certificate?.pads === undefined
-        ? [{ text: "Data sheet read: pads under hinges, latch, keep?", write: "yes or no" }]
-        : []),
       ...(fire && door.lining === "keep"
         ? [
             {

@@ -62,7 +62,9 @@ function lockSideText(mark: Mark, hung: HungDoor, { latch, leaf }: Fitted, job: 
     const bolt = what.find((each) => each.startsWith("Thumb-turn")) ?? "Lock with keep"
     return `${bolt.toLowerCase()}; second keep; ${centred}`
   }
-  const here = what.filter((each) => /^(Latch|Handles)/.test(each) || (each.startsWith("Lock") && !hasBolt(hung.work)))
+  const here = what.filter(
+    (each) => /^(Latch|Handles)/.test(each) || (each.startsWith("Lock") && !hasBolt(hung.work)),
+  )
   const fitted = here.length > 0 ? `${here.join(", ").toLowerCase()}; ` : ""
   return `${fitted}backset ${halfText(latch.backset)}; ${centred}${padText(hung)}`
 }
@@ -85,7 +87,8 @@ function gradeText(grade: number, rules: RulesRead): string {
 
 function howFitted(what: string, fitted: Fitted, job: JobFacts): string {
   if (what.startsWith("Closer")) return closerText(fitted, job)
-  if (what.startsWith("Seal at the foot")) return "let into the foot or planted by its maker's sheet; shuts the gap"
+  if (what.startsWith("Seal at the foot"))
+    return "let into the foot or planted by its maker's sheet; shuts the gap"
   return "by its maker's template"
 }
 
@@ -102,6 +105,8 @@ function sealRows(hung: HungDoor, fitted: Fitted, job: JobFacts): string[][] {
   if (fitted.seals.length === 0 || hung.work.seal === false) return []
   const product = typeof hung.work.seal === "string" ? hung.work.seal : job.chosen("fire-seal")
   const name = job.product(product, "each")?.name ?? "Intumescent strip"
-  const lengths = fitted.seals.map((cut) => `${cut.where} ${cut.lengths.map(halfText).join(" + ")}`).join("; ")
-  return [[needsSmoke(hung) ? `${name}, with smoke blade` : name, `${lengths}; none at the foot`]]
+  const lengths = fitted.seals
+    .map((cut) => `${cut.where} ${cut.lengths.map(halfText).join(" + ")}`)
+    .join("; ")
+  return [[needsSmoke(hung) ? `${name}, with smoke blade` : name, lengths]]
 }

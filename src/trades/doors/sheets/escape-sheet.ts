@@ -7,6 +7,7 @@ import { metresText } from "../escape/storeys.ts"
 import { outside } from "../escape/ways.ts"
 import type { HungDoor } from "../hanging/hung-door.ts"
 import { leafText } from "../hanging/leaf.ts"
+import { escapePlans } from "./escape-plans.ts"
 
 interface EscapeCase {
   doors: readonly HungDoor[]
@@ -38,9 +39,9 @@ export function escapeSheet({ doors, escape: wayOut, job, cautions, rests }: Esc
         kind: "drawing",
         drawing: sectionDrawing(wayOut, job),
         caption: "Finished floors above the lowest ground, and the limits",
-        maxHeight: 90,
-        scale: 100,
+        maxHeight: 75,
       },
+      ...escapePlans(job.house, wayOut),
       {
         kind: "table",
         caption: "Storeys",

@@ -1,6 +1,6 @@
 import type { SheetModel } from "../../../kernels/paper.ts"
 import type { HungDoor } from "../hanging/hung-door.ts"
-import { halfText } from "../messages.ts"
+import { passText } from "./door-order.ts"
 
 /** Record of the fire-resisting doors for the archive: label, certificate, gaps with limits, photographs, date and name. It claims nothing. */
 export function recordSheet({
@@ -43,8 +43,8 @@ export function recordSheet({
           rows: fire.map(({ door, fitted }) => ({
             cells: [
               door.id,
-              `${halfText(fitted!.gap.least)} to ${halfText(fitted!.gap.most)}`,
-              `${halfText(fitted!.threshold.least)} to ${halfText(fitted!.threshold.most)}`,
+              passText(fitted!.gap),
+              passText(fitted!.threshold),
               ...Array.from({ length: 7 }, () => ""),
             ],
           })),

@@ -44,7 +44,7 @@ export function scheduleSheet({ doors, quantities, job, cautions, rests }: Sched
       },
       {
         kind: "table",
-        caption: "Measures",
+        caption: "Measures (a dash: stays as it is, or not taken)",
         columns: [
           { label: "Door", as: "mark", width: 2 },
           { label: "Lining", width: 3 },
@@ -98,7 +98,17 @@ function reasonRow({ door, ask, leaf, work }: HungDoor): Row {
 function measureRow(hung: HungDoor, job: JobFacts): Row {
   const { door, fitted, leaf } = hung
   if (!fitted || !leaf)
-    return { cells: [door.id, door.lining, "", "", "", "", "", "", door.hinges ?? "", "", ""] }
+    return {
+      cells: [
+        door.id,
+        door.lining,
+        stays(hung),
+        ...Array.from({ length: 5 }, () => dash),
+        door.hinges ?? dash,
+        dash,
+        dash,
+      ],
+    }
   const most = (values: number[]) => halfText(Math.max(...values))
   const { across, up, hinges, clear } = fitted
   return {
@@ -117,9 +127,18 @@ function measureRow(hung: HungDoor, job: JobFacts): Row {
       furniture(hung, job)
         .map((each) => each.what.toLowerCase())
         .join("; "),
-      `${clear.before === null ? "not taken" : halfText(clear.before)} / ${halfText(clear.after)}`,
+      `${clear.before === null ? dash : halfText(clear.before)} / ${halfText(clear.after)}`,
     ],
   }
+}
+
+const dash = "–"
+
+/** What stands in place of the measures of a leaf that none are worked out for. */
+function stays({ door, work }: HungDoor): string {
+  if (work.hang === "stays")
+    return door.leafNow ? `stays: ${door.leafNow}` : door.swingsInto ? "stays" : "no leaf"
+  return "not chosen yet"
 }
 
 function totals(quantities: readonly Quantity[]): Row[] {
