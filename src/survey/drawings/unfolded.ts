@@ -1,3 +1,4 @@
+import { layoutDrawing } from "../../kernels/drawing/layout.ts"
 import { fitScale, type Scale } from "../../kernels/drawing/scale.ts"
 import type { Drawing, Shape } from "../../kernels/drawing/shapes.ts"
 import { boundsOf } from "../../kernels/polygon/measure.ts"
@@ -13,8 +14,9 @@ export interface UnfoldedRow {
   walls: number[]
 }
 
-/** Paper for a row of elevations, mm. */
-const paper = { widthMm: 160, heightMm: 62 }
+/** Paper for one wall without its dimensions, mm; and the width a row may take with everything beside it. */
+const paper = { widthMm: 144, heightMm: 62 }
+const rowWidth: Mm = 178
 /** Room between two elevations for their heights, mm on paper. */
 const gap: Mm = 20
 
@@ -23,26 +25,34 @@ export function unfoldedWalls(room: Room, options: ElevationOptions): UnfoldedRo
   const widest = Math.max(...room.walls.map(({ length }) => length))
   const tallest = Math.max(...room.walls.map(({ elevation }) => boundsOf(elevation).top))
   const scale = fitScale({ left: 0, bottom: 0, right: widest, top: tallest }, paper)
-  return rowsOf(room.walls, scale).map((walls) => ({
-    scale,
-    walls: walls.map(({ number }) => number),
-    drawing: rowDrawing(room, walls, { ...options, scale }),
-  }))
-}
-
-function rowsOf(walls: readonly Wall[], scale: Scale): Wall[][] {
-  const rows: Wall[][] = []
-  let used = Number.POSITIVE_INFINITY
-  for (const wall of walls) {
-    const wide = wall.length / scale + gap
-    if (used + wide > paper.widthMm + gap) {
-      rows.push([])
-      used = 0
-    }
-    rows[rows.length - 1]!.push(wall)
-    used += wide
+  const rows: UnfoldedRow[] = []
+  let walls: Wall[] = []
+  for (const wall of room.walls) {
+    const longer = rowOf(room, [...walls, wall], { ...options, scale })
+    const fits = walls.length > 0 && widthOf(longer) <= rowWidth
+    walls = fits ? [...walls, wall] : [wall]
+    if (fits) rows[rows.length - 1] = longer
+    else rows.push(rowOf(room, walls, { ...options, scale }))
   }
   return rows
+}
+
+function rowOf(
+  room: Room,
+  walls: readonly Wall[],
+  options: ElevationOptions & { scale: Scale },
+): UnfoldedRow {
+  return {
+    scale: options.scale,
+    walls: walls.map(({ number }) => number),
+    drawing: rowDrawing(room, walls, options),
+  }
+}
+
+/** Width of a row on paper with its dimensions and names, mm. */
+function widthOf({ drawing, scale }: UnfoldedRow): Mm {
+  const { box } = layoutDrawing(drawing, scale)
+  return box.right - box.left
 }
 
 function rowDrawing(

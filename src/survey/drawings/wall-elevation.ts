@@ -22,6 +22,8 @@ export interface ElevationOptions {
 /** Distances of dimension lines on paper, mm. */
 const lengthOffset = -7
 const heightOffset = 7
+/** Openings smaller than this carry their id alone, mm. */
+const small: Mm = 1000
 /** Size of the datum mark, mm of the room. */
 const mark: Mm = 90
 /** Headroom lines, mm over the finished floor. */
@@ -149,7 +151,7 @@ function openingShapes(wall: Wall): Shape[] {
     const middle: Point = { x: fromLeft + width / 2, y: sill + height / 2 }
     const size = `${mmText(width)} × ${mmText(height)}`
     const upright = height > width
-    const text = `${id}\n${size}`
+    const text = Math.max(width, height) < small ? id : `${id}\n${size}`
     const under = sill > 0 ? [label({ x: fromLeft + width / 2, y: sill / 2 }, `sill ${mmText(sill)}`)] : []
     return [
       { kind: "box", at: { x: fromLeft, y: sill }, width, height, stroke: stroke(0.35), fill: "white" },

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest"
+import { layoutDrawing } from "../../../src/kernels/drawing/layout.ts"
 import { standardScales } from "../../../src/kernels/drawing/scale.ts"
 import { boundsOf } from "../../../src/kernels/polygon/measure.ts"
 import { unfoldedWalls } from "../../../src/survey/drawings/unfolded.ts"
@@ -29,6 +30,17 @@ describe("unfoldedWalls", () => {
         expect(box.right - box.left).toBeCloseTo(room.walls[walls[index]! - 1]!.length, 6)
       })
     }
+  })
+
+  it("takes no more of the paper than the text area of a sheet, 180 mm", () => {
+    for (const room of [
+      ...demoHouses().flatMap(({ rooms }) => rooms),
+      ...[1, 2, 3, 4, 5, 6, 7, 8].map(generatedRoom),
+    ])
+      for (const { drawing, scale } of unfoldedWalls(room, options)) {
+        const { box } = layoutDrawing(drawing, scale)
+        expect(box.right - box.left, drawing.title).toBeLessThanOrEqual(180)
+      }
   })
 
   it("has no label over another in the demo jobs", () => {
