@@ -106,3 +106,64 @@ export const COLDEST = [
 
 /** 40 m2 of wall, two coats at 12 m2/l and a tenth more. */
 export const WALL_FORTY = { area: 40, coats: 2, rate: 12, litres: 7.33, tins: [5, 2.5], source: PRACTICE }
+
+const CHART = "dew point chart for coatings and adhesives, °F, as published on a form site"
+const CHART_ROWS: [number, number[]][] = [
+  [90, [47, 57, 67, 77]],
+  [85, [45, 55, 64, 75]],
+  [80, [44, 54, 63, 73]],
+  [75, [42, 52, 62, 71]],
+  [70, [40, 50, 60, 68]],
+  [65, [38, 47, 57, 66]],
+  [60, [36, 45, 55, 64]],
+  [55, [34, 43, 53, 61]],
+  [50, [31, 40, 50, 59]],
+]
+const CHART_AIR = [50, 60, 70, 80]
+
+/** Dew points that painters read from a chart, in whole °F; the chart is rough, cells are off by up to 1.4 °F. */
+export const DEW_POINT_CHART = CHART_ROWS.flatMap(([humidity, values]) =>
+  values.map((value, column) => ({
+    fahrenheit: CHART_AIR[column] ?? 0,
+    humidity,
+    value,
+    within: 1.4,
+    source: CHART,
+  })),
+)
+
+const BUILDING = "from memory: DIN 4108-3, table of dew points of air"
+const BUILDING_ROWS: [number, number[]][] = [
+  [20, [6.0, 7.7, 9.3, 10.7, 12.0, 13.2, 14.4, 15.4, 16.4, 17.4, 18.3]],
+  [25, [10.5, 12.2, 13.9, 15.3, 16.7, 18.0, 19.1, 20.3, 21.3, 22.3, 23.2]],
+  [30, [14.9, 16.8, 18.4, 20.0, 21.4, 22.7, 23.9, 25.1, 26.2, 27.2, 28.2]],
+]
+
+/** Dew points to one decimal, °C, at 40 to 90 % in steps of 5. */
+export const DEW_POINT_TABLE = BUILDING_ROWS.flatMap(([temperature, values]) =>
+  values.map((value, column) => ({
+    temperature,
+    humidity: 40 + 5 * column,
+    value,
+    within: 0.1,
+    source: BUILDING,
+  })),
+)
+
+/** Dew points told in words by those who make and inspect coatings, to the whole °C. */
+export const DEW_POINT_TOLD = [
+  {
+    temperature: 16,
+    humidity: 71,
+    value: 11,
+    within: 0.5,
+    source: "section on ambient conditions of a painting manual, worked example",
+  },
+  {
+    temperature: 30,
+    humidity: 55,
+    value: 20,
+    within: 0.5,
+    source: "glossary of a maker of coatings, worked example",
+  },
+]
