@@ -29,7 +29,7 @@ export function glanceSheet(result: JobResult, room: Room): SheetModel {
         drawing: roomPlan(room, { floorBuildUp, rules: result.rules }),
         caption:
           "Walls are numbered clockwise from the entry; each is measured left to right as you face it.",
-        maxHeight: 88,
+        maxHeight: 116,
       },
       trust(room),
       ...whoIsIn(result, steps),
