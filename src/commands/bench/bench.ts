@@ -1,9 +1,11 @@
 import { parseArgs } from "node:util"
 import { WrongUsage } from "../arguments.ts"
 import type { Terminal } from "../terminal.ts"
+import { benchCutting } from "./cutting.ts"
+import { benchJoinery } from "./joinery.ts"
 import { benchProgramme } from "./programme.ts"
 
-const usage = `usage: npm run bench -- [cutting|programme] --instances DIR [--limit SECONDS]`
+const usage = `usage: npm run bench [-- joinery | cutting --instances DIR [--limit SECONDS] | programme --instances DIR [--limit SECONDS]]`
 
 /** What a bench on instances is asked for. */
 export interface InstanceBench {
@@ -13,19 +15,42 @@ export interface InstanceBench {
   print(line: string): void
 }
 
-const benches: Record<string, (asked: InstanceBench) => Promise<void> | void> = {
+/** Measurements over the instances of a folder. */
+const overInstances: Record<string, (asked: InstanceBench) => unknown> = {
+  cutting: benchCutting,
   programme: benchProgramme,
 }
 
-/** `npm run bench`: one measurement by name, over the instances of a folder. */
+/** Measurements that bring their own cases, as ratios in one run. */
+const ofThemselves: Record<string, (asked: Omit<InstanceBench, "instances">) => Promise<unknown>> = {
+  joinery: (asked) => benchJoinery({ ...joineryCases, ...asked }),
+}
+
+/** Cases of the joinery measurement. */
+const joineryCases = { rooms: 60, againstArcFlow: 30, againstFirstFit: 500 }
+
+/** `npm run bench`: one measurement by name, over the instances of a folder or its own cases; without a name all that bring their own. */
 export async function benchCommand(args: readonly string[], terminal: Terminal): Promise<number> {
   const { values, positionals } = parseArgs({
     args: [...args],
     allowPositionals: true,
     options: { instances: { type: "string" }, limit: { type: "string", default: "10" } },
   })
-  const bench = benches[positionals[0] ?? ""]
-  if (!bench || values.instances === undefined) throw new WrongUsage(usage)
-  await bench({ instances: values.instances, limitSeconds: Number(values.limit), print: terminal.out })
+  const [name, ...more] = positionals
+  const asked = { limitSeconds: Number(values.limit), print: terminal.out }
+  if (more.length > 0 || !(asked.limitSeconds > 0)) throw new WrongUsage(usage)
+  if (name === undefined && values.instances === undefined) {
+    for (const measure of Object.values(ofThemselves)) await measure(asked)
+    return 0
+  }
+  if (values.instances === undefined) {
+    const measure = ofThemselves[name ?? ""]
+    if (!measure) throw new WrongUsage(usage)
+    await measure(asked)
+    return 0
+  }
+  const bench = overInstances[name ?? ""]
+  if (!bench) throw new WrongUsage(usage)
+  await bench({ instances: values.instances, ...asked })
   return 0
 }

@@ -12,9 +12,12 @@ const out: string[] = []
 const terminal = { out: (text: string) => out.push(text), err: () => {}, progress: () => {} }
 
 describe("a bench by name", () => {
-  it.each([[["nothing", "--instances", "x"]]])("%j is wrong usage", async (args) => {
-    await expect(benchCommand(args, terminal)).rejects.toThrow(WrongUsage)
-  })
+  it.each([[["nothing", "--instances", "x"]], [["cutting"]], [["nothing"]], [["joinery", "--limit", "0"]]])(
+    "%j is wrong usage",
+    async (args) => {
+      await expect(benchCommand(args, terminal)).rejects.toThrow(WrongUsage)
+    },
+  )
 
   it("runs over the instances of a folder and prints a line of JSON for each", async () => {
     const jobs = [
@@ -24,5 +27,16 @@ describe("a bench by name", () => {
     writeFileSync(join(folder, "two.json"), JSON.stringify({ name: "two in a row", capacities: [1], jobs }))
     expect(await benchCommand(["programme", "--instances", folder, "--limit", "1"], terminal)).toBe(0)
     expect(JSON.parse(out[0] ?? "")).toMatchObject({ name: "two in a row", value: 5, bound: 5, proven: true })
+  })
+
+  it("measures the cutting kernel over a folder in the same form", async () => {
+    const one = mkdtempSync(join(folder, "cutting-"))
+    writeFileSync(
+      join(one, "three.json"),
+      JSON.stringify({ name: "three", stockLength: 10, items: [{ length: 4, count: 3 }] }),
+    )
+    out.length = 0
+    expect(await benchCommand(["cutting", "--instances", one, "--limit", "1"], terminal)).toBe(0)
+    expect(JSON.parse(out[0] ?? "")).toMatchObject({ name: "three", value: 2, bound: 2, proven: true })
   })
 })
