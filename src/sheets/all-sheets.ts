@@ -13,11 +13,13 @@ import { sequenceSheet } from "./sequence.ts"
 import { surveySheet } from "./survey.ts"
 import { surveyForm } from "./survey-form.ts"
 import { storeyPlansSheet } from "./survey-storeys.ts"
+import { whoIsWhereSheet } from "./who-is-where.ts"
 
 /** Every sheet of a job, numbered, in the order in which they are bound: the job, then room by room, then client and office. */
 export function allSheets(result: JobResult): Sheet[] {
   const jobWide = [
     programmeSheet(result),
+    whoIsWhereSheet(result),
     ...visitSheets(result),
     storeyPlansSheet(result),
     ...result.results.filter((each) => each.room === null).flatMap((each) => each.sheets),
