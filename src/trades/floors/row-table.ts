@@ -1,6 +1,6 @@
 import type { Block, Row } from "../../kernels/paper.ts"
 import { type Mm, mmText } from "../../kernels/units.ts"
-import { lengthOf } from "./layout/boards.ts"
+import { isMarkOf, lengthOf } from "./layout/boards.ts"
 import type { Notch } from "./layout/pieces.ts"
 import type { FloorPlan } from "./plan-floor.ts"
 import type { FloorLayout, LaidPiece, LaidRun } from "./rows.ts"
@@ -85,15 +85,11 @@ function keptText(layout: FloorLayout, run: LaidRun): string {
   const cut = layout.rows
     .flatMap((row) => row.runs.flatMap((other) => other.pieces))
     .map((piece) => piece.source)
-  const used = [...new Set(cut)].filter((mark): mark is string => mark !== null && markedBy(mark, run))
+  const used = [...new Set(cut)].filter((mark): mark is string => mark !== null && isMarkOf(mark, run.name))
   const left = layout.offcuts
-    .filter((offcut) => markedBy(offcut.mark, run))
+    .filter((offcut) => isMarkOf(offcut.mark, run.name))
     .map((offcut) => `${offcut.mark} (spare)`)
   return [...used, ...left].join(", ")
-}
-
-function markedBy(mark: string, run: LaidRun): boolean {
-  return mark.startsWith(run.name) && /^[LRM]\d*$/.test(mark.slice(run.name.length))
 }
 
 function endTexts(run: LaidRun): string[] {

@@ -4,11 +4,13 @@ import type { Point } from "../../kernels/polygon/point.ts"
 import type { Region } from "../../kernels/polygon/region.ts"
 import { type StripPiece, strips } from "../../kernels/polygon/strips.ts"
 import type { Mm } from "../../kernels/units.ts"
-import { lengthOf, type Offcut, type Stretch } from "./layout/boards.ts"
-import { type CutPiece, type EndLimits, type EndPlan, fillRuns, type Run } from "./layout/ends.ts"
+import { areaOf, type Offcut, type Stretch } from "./layout/boards.ts"
+import type { CutPiece, EndLimits, EndPlan, Run } from "./layout/end-plan.ts"
+import { fillRuns } from "./layout/ends.ts"
 import { type Frame, frameOf, regionFromFrame, regionToFrame } from "./layout/frame.ts"
 import { type GridChoice, gridChoices } from "./layout/grid.ts"
 import { endLean, type Notch, notchesOf, partBetween } from "./layout/pieces.ts"
+import { profileOf } from "./layout/profile.ts"
 import { type Rip, ripOf, ripOfPiece, ripWidth } from "./layout/rips.ts"
 
 /** A floor to be laid in rows. */
@@ -18,7 +20,7 @@ export interface RowTask {
   /** Left and right end of the wall that the first row lies against, as faced from inside. */
   from: { start: Point; end: Point }
   board: { width: Mm; length: Mm }
-  limits: Omit<EndLimits, "boardLength"> & {
+  limits: Omit<EndLimits, "boardLength" | "boardWidth"> & {
     /** Least width of a row along an edge. */
     leastRow: Mm
   }
@@ -74,7 +76,7 @@ export interface FloorLayout {
   breach: Mm
   /** mm2: covered; bought; left over as offcuts with a mark; lost to saw cuts, rips, notches and short ends. */
   areas: { laid: number; bought: number; offcuts: number; lost: number }
-  /** No fewer boards than this cover the area: the area bound, not a proof that it can be done. */
+  /** No plan within the rules takes fewer boards; where `boards` equals it, they are proven fewest for these rows. */
   bound: number
   /** Least distance between end joints of neighbouring rows; null where no two meet. */
   stagger: Mm | null
@@ -88,19 +90,19 @@ export interface FloorLayout {
 const settingsTried = 3
 /** Their distance from one another, mm. */
 const settingsApart: Mm = 12
-/** States kept in the first, rough look at each setting. */
-const roughBreadth = 3
 /** A run thinner than this stays part of the gap, mm: nobody can lay it. */
 const sliver: Mm = 3
 /** A strip with no more corners has no neck. */
 const mostPlainCorners = 4
+/** Ratios of areas are cleared of binary noise before they are rounded up. */
+const noise = 1e-9
 /** Lines of the grid reach this far beyond the floor, mm. */
 const beyond: Mm = 0.01
 
 /**
  * Lays a floor out in rows, from the first row's wall, each row left to right as one faces that wall.
  * Rows are set so that none is thinner than the least and the first and last are balanced; boards are counted piece by piece.
- * Deterministic. A good plan, not a proven one: see `bound`.
+ * Deterministic. A good plan, proven only where it meets its `bound`.
  */
 export function layRows(task: RowTask): FloorLayout {
   const frame = frameOf(task.from.start, task.from.end)
@@ -128,7 +130,7 @@ function bestSetting(floor: readonly Region[], task: RowTask): GridChoice {
   }
   if (tried.length === 1) return first
   const counted = tried.map((choice) => {
-    const plan = fill(runsOf(floor, choice.joint, task.board.width), task, roughBreadth)
+    const plan = fill(runsOf(floor, choice.joint, task.board.width), task, true)
     return { choice, plan }
   })
   const better = (a: EndPlan, b: EndPlan) => a.breach - b.breach || a.boards - b.boards
@@ -155,6 +157,7 @@ function runsOf(floor: readonly Region[], joint: Mm, width: Mm): RunShape[] {
       shape: piece.region,
       bottom: levels[piece.strip]!,
       top: levels[piece.strip + 1]!,
+      profile: profileOf(piece.region, { bottom: levels[piece.strip]!, top: levels[piece.strip + 1]! }),
     }
   })
 }
@@ -182,8 +185,9 @@ function thickness(piece: StripPiece): Mm {
   return Math.min(box.top - box.bottom, box.right - box.left)
 }
 
-function fill(runs: readonly Run[], task: RowTask, breadth?: number): EndPlan {
-  return fillRuns(runs, { ...task.limits, boardLength: task.board.length }, breadth)
+function fill(runs: readonly Run[], task: RowTask, quick = false): EndPlan {
+  const { width, length } = task.board
+  return fillRuns(runs, { ...task.limits, boardLength: length, boardWidth: width }, quick)
 }
 
 function layoutOf(task: RowTask, frame: Frame, runs: readonly RunShape[], plan: EndPlan): FloorLayout {
@@ -197,7 +201,7 @@ function layoutOf(task: RowTask, frame: Frame, runs: readonly RunShape[], plan: 
   const pieces = laidRuns.flatMap(({ laid }) => laid.pieces)
   const laid = pieces.reduce((sum, piece) => sum + piece.area, 0)
   const bought = plan.boards * board.width * board.length
-  const kept = plan.offcuts.reduce((sum, offcut) => sum + lengthOf(offcut) * board.width, 0)
+  const kept = plan.offcuts.reduce((sum, offcut) => sum + areaOf(offcut), 0)
   return {
     frame,
     board,
@@ -207,7 +211,7 @@ function layoutOf(task: RowTask, frame: Frame, runs: readonly RunShape[], plan: 
     cuts: plan.cuts,
     breach: plan.breach,
     areas: { laid, bought, offcuts: kept, lost: bought - laid - kept },
-    bound: Math.ceil(laid / (board.width * board.length) - Number.EPSILON),
+    bound: Math.max(plan.bound, Math.ceil(laid / (board.width * board.length) - noise)),
     stagger: leastStagger(rows),
     shortestEnd: shortestEnd(pieces),
     narrowest: Math.min(
@@ -233,6 +237,8 @@ function laidRun(frame: Frame, run: RunShape, pieces: readonly CutPiece[]): Laid
         board: piece.board,
         from: piece.from,
         to: piece.to,
+        low: piece.low,
+        high: piece.high,
         role: piece.role,
         source: piece.source,
         left: piece.left,

@@ -7,7 +7,7 @@ import { faults } from "./verifier.ts"
 
 const limits = { kerf: 3, leastEnd: 300, stagger: 300, leastRow: 60 }
 const board = { width: 189, length: 1860 }
-const rooms = 500
+const rooms = 40
 
 function taskOf(seed: number): RowTask {
   const room = generatedRoom(seed)

@@ -12,7 +12,12 @@ const areaOff = 12
  * (coordinates' area, ray casting, and a general-purpose clipping library for overlaps); shares nothing with the layout's search.
  */
 export function faults(task: RowTask, layout: FloorLayout): string[] {
-  return [...shapeFaults(task, layout), ...boardFaults(layout, task.limits.kerf), ...runFaults(task, layout)]
+  return [
+    ...shapeFaults(task, layout),
+    ...boardFaults(layout, task.limits.kerf),
+    ...edgeFaults(task, layout),
+    ...runFaults(task, layout),
+  ]
 }
 
 function shapeFaults(task: RowTask, layout: FloorLayout): string[] {
@@ -45,7 +50,15 @@ function shapeFaults(task: RowTask, layout: FloorLayout): string[] {
   return wrong
 }
 
-/** Follows every piece back to its board: no stretch is used twice, a cut lies between neighbours, the sums close. */
+/** A rectangle cut of a board. */
+interface Cut {
+  from: number
+  to: number
+  low: number
+  high: number
+}
+
+/** Follows every piece back to its board: no part is used twice, a saw can part them, the sums close. */
 function boardFaults(layout: FloorLayout, kerf: number): string[] {
   const wrong: string[] = []
   const { length, width } = layout.board
@@ -53,14 +66,14 @@ function boardFaults(layout: FloorLayout, kerf: number): string[] {
   const marks = [...pieces, ...layout.offcuts]
   let used = 0
   for (let board = 1; board <= layout.boards; board++) {
-    const stretches = marks.filter((piece) => piece.board === board).sort((a, b) => a.from - b.from)
-    if (!stretches.some((stretch) => "role" in stretch)) wrong.push(`board ${board} is bought for nothing`)
-    stretches.forEach((stretch, index) => {
-      used += (stretch.to - stretch.from) * width
-      if (stretch.from < 0 || stretch.to > length) wrong.push(`board ${board} is cut beyond its ends`)
-      const next = stretches[index + 1]
-      if (next && next.from < stretch.to + kerf - corner) wrong.push(`board ${board} is used twice`)
-    })
+    const cuts = marks.filter((piece) => piece.board === board)
+    if (!cuts.some((cut) => "role" in cut)) wrong.push(`board ${board} is bought for nothing`)
+    for (const cut of cuts) {
+      used += (cut.to - cut.from) * (cut.high - cut.low)
+      if (cut.from < 0 || cut.to > length || cut.low < 0 || cut.high > width)
+        wrong.push(`board ${board} is cut beyond its edges`)
+    }
+    if (!canBeSawn(cuts, kerf)) wrong.push(`board ${board} is used twice, or no saw can part it`)
   }
   if (marks.some((piece) => piece.board < 1 || piece.board > layout.boards)) wrong.push("a piece of no board")
   const bought = layout.boards * length * width
@@ -69,12 +82,74 @@ function boardFaults(layout: FloorLayout, kerf: number): string[] {
     wrong.push("laid, offcuts and lost do not sum to bought")
   if (areas.lost < -1) wrong.push("less than nothing is lost")
   const cutAway = pieces.reduce((sum, piece) => {
-    return sum + (piece.to - piece.from) * width - piece.shape.reduce((own, shape) => own + areaOf(shape), 0)
+    return (
+      sum +
+      (piece.to - piece.from) * (piece.high - piece.low) -
+      piece.shape.reduce((own, shape) => own + areaOf(shape), 0)
+    )
   }, 0)
   if (Math.abs(bought - used - (areas.lost - cutAway)) > 1)
     wrong.push("what is lost does not follow from the boards")
   if (layout.bound > layout.boards) wrong.push("fewer boards than the bound")
   return wrong
+}
+
+/** True if straight cuts from side to side, a saw's width each, part all pieces of a board. */
+function canBeSawn(cuts: readonly Cut[], kerf: number): boolean {
+  if (cuts.length < 2) return true
+  const ways = [
+    { start: (cut: Cut) => cut.from, end: (cut: Cut) => cut.to },
+    { start: (cut: Cut) => cut.low, end: (cut: Cut) => cut.high },
+  ]
+  return ways.some(({ start, end }) =>
+    cuts.some((first) => {
+      const before = cuts.filter((cut) => end(cut) <= end(first))
+      const after = cuts.filter((cut) => start(cut) >= end(first) + kerf - corner)
+      const parts = before.length + after.length === cuts.length && after.length > 0
+      return parts && canBeSawn(before, kerf) && canBeSawn(after, kerf)
+    }),
+  )
+}
+
+/** The long edges of every piece: where it meets a neighbour in the next row, it must still have the groove or the tongue there. */
+function edgeFaults(task: RowTask, layout: FloorLayout): string[] {
+  const wrong: string[] = []
+  const { width } = layout.board
+  for (const row of layout.rows) {
+    for (const run of row.runs) {
+      for (const piece of run.pieces) {
+        const [, bottom, , top] = acrossOf(piece, task)
+        const low = bottom - row.bottom
+        const high = top - row.bottom
+        const wide = piece.high - piece.low
+        if (high - low > wide + 1) wrong.push(`row ${run.name}: a piece wider than its strip`)
+        if (low < edgeAt && piece.low !== 0) wrong.push(`row ${run.name}: the groove is cut away`)
+        if (high > width - edgeAt && piece.high !== width)
+          wrong.push(`row ${run.name}: the tongue is cut away`)
+        if (low < edgeAt && high > wide + 1) wrong.push(`row ${run.name}: the strip does not reach across`)
+        if (high > width - edgeAt && low < width - wide - 1)
+          wrong.push(`row ${run.name}: the strip does not reach across`)
+      }
+    }
+  }
+  return wrong
+}
+
+/** A piece that comes this near to its row's edge meets the next row, mm. */
+const edgeAt = 0.4
+
+/** The box of a piece along and away from the first row's wall, measured from that wall. */
+function acrossOf(piece: LaidPiece, task: RowTask): [number, number, number, number] {
+  const { start, end } = task.from
+  const length = Math.hypot(end.x - start.x, end.y - start.y)
+  const points = piece.shape.flatMap((shape) => shape.outline)
+  const along = points.map(
+    ({ x, y }) => ((x - start.x) * (end.x - start.x) + (y - start.y) * (end.y - start.y)) / length,
+  )
+  const away = points.map(
+    ({ x, y }) => ((x - start.x) * (end.y - start.y) - (y - start.y) * (end.x - start.x)) / length,
+  )
+  return [Math.min(...along), Math.min(...away), Math.max(...along), Math.max(...away)]
 }
 
 function runFaults(task: RowTask, layout: FloorLayout): string[] {

@@ -1,17 +1,57 @@
 import { describe, expect, it } from "vitest"
-import { lengthOf, serves } from "../../../../src/trades/floors/layout/boards.ts"
+import {
+  areaOf,
+  isMarkOf,
+  kept,
+  lengthOf,
+  markOf,
+  type Stretch,
+} from "../../../../src/trades/floors/layout/boards.ts"
 
-describe("what a stretch of board can serve as", () => {
-  it.each([
-    { from: 0, to: 1860, as: "either" },
-    { from: 700, to: 1860, as: "starter" },
-    { from: 0, to: 700, as: "finisher" },
-    { from: 300, to: 700, as: "wall-to-wall" },
-  ])(
-    "from $from to $to: $as (common practice: laid left to right, a joint takes factory ends)",
-    ({ from, to, as }) => {
-      expect(serves({ board: 1, from, to }, 1860)).toBe(as)
-      expect(lengthOf({ board: 1, from, to })).toBe(to - from)
-    },
-  )
+const size = { length: 1860, width: 189 }
+const stretch = (from: number, to: number, low = 0, high = 189): Stretch => ({
+  board: 1,
+  from,
+  to,
+  low,
+  high,
+})
+
+describe("stretches of a board", () => {
+  it("length and area", () => {
+    expect(lengthOf(stretch(300, 1860))).toBe(1560)
+    expect(areaOf(stretch(0, 1000, 0, 90))).toBe(90_000)
+  })
+
+  it("a cut takes the edge it goes through", () => {
+    expect(kept(stretch(0, 1860), size)).toEqual({ left: true, right: true, groove: true, tongue: true })
+    expect(kept(stretch(300, 1860), size)).toEqual({ left: false, right: true, groove: true, tongue: true })
+    expect(kept(stretch(0, 1500, 0, 90), size)).toEqual({
+      left: true,
+      right: false,
+      groove: true,
+      tongue: false,
+    })
+    expect(kept(stretch(0, 1500, 93, 189), size)).toEqual({
+      left: true,
+      right: false,
+      groove: false,
+      tongue: true,
+    })
+  })
+
+  it("the mark tells row, strip and ends", () => {
+    expect(markOf("4", stretch(300, 1860), size)).toBe("4R")
+    expect(markOf("4", stretch(0, 300), size)).toBe("4L")
+    expect(markOf("4a", stretch(300, 700), size)).toBe("4aM")
+    expect(markOf("1", stretch(0, 1860, 0, 90), size)).toBe("1GW")
+    expect(markOf("9", stretch(200, 1860, 93, 189), size)).toBe("9TR")
+  })
+
+  it("a mark belongs to its own row only", () => {
+    expect(isMarkOf("4R", "4")).toBe(true)
+    expect(isMarkOf("4GL2", "4")).toBe(true)
+    expect(isMarkOf("4aR", "4")).toBe(false)
+    expect(isMarkOf("14R", "4")).toBe(false)
+  })
 })

@@ -1,26 +1,36 @@
-import type { EndLimits, Run } from "../../../../src/trades/floors/layout/ends.ts"
+import type { EndLimits, Run } from "../../../../src/trades/floors/layout/end-plan.ts"
 
-/** One piece to be cut, by the factory ends it must keep. */
+/** One piece to be cut, by the factory end it must keep, and the lanes of the board it takes up: along the groove, along the tongue. */
 interface Wanted {
   length: number
   needs: "left" | "right" | "none"
+  lanes: readonly (0 | 1)[]
+}
+
+/** What a run takes across its boards: full width, or a strip with the groove or with the tongue. */
+export interface Ripped {
+  run: Run
+  strip: { keeps: "groove" | "tongue"; width: number } | null
 }
 
 /**
  * Fewest boards for a few runs, by trying every start on a grid and every way to share boards; infinite if no start keeps the rules.
  * Exact where all lengths, the kerf and the limits are whole steps: starts then differ only by whole steps from a best plan.
  */
-export function fewestBoards(runs: readonly Run[], limits: EndLimits, step: number): number {
+export function fewestBoards(rows: readonly Ripped[], limits: EndLimits, step: number): number {
   let best = Number.POSITIVE_INFINITY
   const visit = (index: number, before: readonly number[], wanted: Wanted[], wholes: number): void => {
     if (wholes >= best) return
-    const run = runs[index]
-    if (!run) {
+    const row = rows[index]
+    if (!row) {
       best = Math.min(best, wholes + fewestForPieces(wanted, limits, best - wholes))
       return
     }
+    const { run } = row
+    const lanes = lanesOf(row, rows, limits)
     const length = run.right - run.left
-    if (length <= limits.boardLength) visit(index + 1, [], [...wanted, { length, needs: "none" }], wholes)
+    if (length <= limits.boardLength)
+      visit(index + 1, [], [...wanted, { length, needs: "none", lanes }], wholes)
     for (let start = limits.leastEnd; start <= limits.boardLength && start < length; start += step) {
       const joints = [run.left + start]
       while (run.right - joints.at(-1)! > limits.boardLength) joints.push(joints.at(-1)! + limits.boardLength)
@@ -28,21 +38,50 @@ export function fewestBoards(runs: readonly Run[], limits: EndLimits, step: numb
       if (finish < limits.leastEnd) continue
       if (joints.some((a) => before.some((b) => Math.abs(a - b) < limits.stagger))) continue
       const pieces: Wanted[] = [
-        { length: start, needs: "right" },
-        { length: finish, needs: "left" },
+        { length: start, needs: "right", lanes },
+        { length: finish, needs: "left", lanes },
       ]
-      visit(index + 1, joints, [...wanted, ...pieces], wholes + joints.length - 1)
+      const between = Array.from(
+        { length: joints.length - 1 },
+        (): Wanted => ({ length: limits.boardLength, needs: "none", lanes }),
+      )
+      if (lanes.length === 2) visit(index + 1, joints, [...wanted, ...pieces], wholes + between.length)
+      else visit(index + 1, joints, [...wanted, ...pieces, ...between], wholes)
     }
   }
   visit(0, [], [], 0)
   return best
 }
 
-/** Fewest boards that give all pieces: at most one that needs the left end, one that needs the right, others between. */
+/** A strip takes one lane if any strip of the other kind is narrow enough to lie beside it in one board; else the whole board. */
+function lanesOf(row: Ripped, rows: readonly Ripped[], limits: EndLimits): readonly (0 | 1)[] {
+  const { strip } = row
+  if (!strip) return [0, 1]
+  const others = rows.filter((other) => other.strip && other.strip.keeps !== strip.keeps)
+  const fits = others.some((other) => other.strip!.width + limits.kerf + strip.width <= limits.boardWidth)
+  return fits ? [strip.keeps === "groove" ? 0 : 1] : [0, 1]
+}
+
+/** One lane of a board: length still free, and the factory ends already given away. */
+interface Lane {
+  room: number
+  left: boolean
+  right: boolean
+}
+
+/** Fewest boards that give all pieces: in each lane at most one that needs the left end, one that needs the right, others between. */
 function fewestForPieces(wanted: readonly Wanted[], limits: EndLimits, most: number): number {
-  const pieces = [...wanted].sort((a, b) => b.length - a.length)
-  const boards: { room: number; left: boolean; right: boolean; pieces: number }[] = []
+  const { boardLength, kerf } = limits
+  const pieces = [...wanted].sort((a, b) => b.length - a.length || b.lanes.length - a.lanes.length)
+  const boards: [Lane, Lane][] = []
   let best = most
+  const takes = (lane: Lane, { length, needs }: Wanted) =>
+    lane.room - length >= 0 && !(needs === "left" && lane.left) && !(needs === "right" && lane.right)
+  const put = (lane: Lane, { length, needs }: Wanted) => {
+    lane.room -= length + kerf
+    lane.left ||= needs === "left" || length === boardLength
+    lane.right ||= needs === "right" || length === boardLength
+  }
   const place = (index: number): void => {
     if (boards.length >= best) return
     const piece = pieces[index]
@@ -51,23 +90,19 @@ function fewestForPieces(wanted: readonly Wanted[], limits: EndLimits, most: num
       return
     }
     for (const board of boards) {
-      const room = board.room - limits.kerf - piece.length
-      if (room < 0 || (piece.needs === "left" && board.left) || (piece.needs === "right" && board.right))
-        continue
-      const kept = { ...board }
-      board.room = room
-      board.pieces++
-      if (piece.needs === "left") board.left = true
-      if (piece.needs === "right") board.right = true
+      const lanes = piece.lanes.map((lane) => board[lane])
+      if (!lanes.every((lane) => takes(lane, piece))) continue
+      const before = lanes.map((lane) => ({ ...lane }))
+      for (const lane of lanes) put(lane, piece)
       place(index + 1)
-      Object.assign(board, kept)
+      lanes.forEach((lane, which) => {
+        Object.assign(lane, before[which])
+      })
     }
-    boards.push({
-      room: limits.boardLength - piece.length,
-      left: piece.needs === "left" || piece.length === limits.boardLength,
-      right: piece.needs === "right" || piece.length === limits.boardLength,
-      pieces: 1,
-    })
+    const fresh = (): Lane => ({ room: boardLength, left: false, right: false })
+    const board: [Lane, Lane] = [fresh(), fresh()]
+    for (const lane of piece.lanes) put(board[lane], piece)
+    boards.push(board)
     place(index + 1)
     boards.pop()
   }

@@ -1,0 +1,162 @@
+import type { Mm } from "../../../kernels/units.ts"
+import { lengthOf, markOf, type Offcut, type Stretch } from "./boards.ts"
+import { type EndLimits, type Role, type Run, same } from "./end-plan.ts"
+import { type Need, needOf } from "./profile.ts"
+
+/** A length taken from a fresh board or an offcut. */
+export interface Taken extends Stretch {
+  source: string | null
+  left: Mm
+  right: Mm
+  role: Role
+}
+
+/** Where a piece lies in its run, and what it does there. */
+export interface Place {
+  left: Mm
+  right: Mm
+  role: Role
+}
+
+/** How a piece is taken where there is a choice. */
+export interface Choice {
+  /** A fresh board though an offcut would do. */
+  fresh?: boolean
+  /** A rip first along the whole stock, then a cut across; else the cut first. */
+  ripFirst?: boolean
+  /** A wall-to-wall piece cut off the right end, not the left. */
+  fromRight?: boolean
+}
+
+/** Least widths that strips are still wanted in, by the edge they keep; infinite where none is. */
+export interface StripsWanted {
+  groove: Mm
+  tongue: Mm
+}
+
+/** Offcuts shorter than this are thrown away, mm. */
+const shortestKept: Mm = 80
+
+/** Boards and offcuts in hand while one run is filled. */
+export class Stock {
+  readonly #run: Run
+  readonly #limits: EndLimits
+  readonly #wanted: StripsWanted
+  readonly #named: boolean
+  offcuts: Offcut[]
+  boards: number
+  cuts = 0
+
+  /** @param named whether offcuts are marked: a search that only counts leaves marks out */
+  constructor(
+    hand: { offcuts: readonly Offcut[]; boards: number },
+    run: Run,
+    { limits, named }: { limits: EndLimits & { strips: StripsWanted }; named: boolean },
+  ) {
+    this.#named = named
+    this.offcuts = [...hand.offcuts]
+    this.boards = hand.boards
+    this.#run = run
+    this.#limits = limits
+    this.#wanted = limits.strips
+  }
+
+  /** A piece for a place: of the offcut that wastes least, or of a fresh board. */
+  take(place: Place, choice: Choice = {}): Taken {
+    const { boardLength, boardWidth } = this.#limits
+    const need = needOf(this.#run.profile, boardWidth, place)
+    const length = Math.min(place.right - place.left, boardLength)
+    const offcut = choice.fresh ? undefined : this.#best(length, place.role, need)
+    if (offcut) this.offcuts = this.offcuts.filter((other) => other !== offcut)
+    else this.boards++
+    const stock = offcut ?? { board: this.boards, from: 0, to: boardLength, low: 0, high: boardWidth }
+    const keep = place.role === "start" || (place.role === "single" && choice.fromRight) ? "right" : "left"
+    const cut = this.#cut(stock, { length, keep, need, ripFirst: choice.ripFirst ?? false })
+    const { board, from, to, low, high } = cut
+    const { left, right, role } = place
+    return { board, from, to, low, high, left, right, role, source: offcut?.mark ?? null }
+  }
+
+  /** Strips before full widths, then the shortest that is long enough. */
+  #best(length: Mm, role: Role, need: Need): Offcut | undefined {
+    let best: Offcut | undefined
+    for (const offcut of this.offcuts) {
+      if (!this.#does(offcut, length, role, need)) continue
+      if (!best || widthOf(offcut) < widthOf(best) - same) best = offcut
+      else if (widthOf(offcut) < widthOf(best) + same && lengthOf(offcut) < lengthOf(best)) best = offcut
+    }
+    return best
+  }
+
+  #does(offcut: Offcut, length: Mm, role: Role, need: Need): boolean {
+    if (lengthOf(offcut) < length - same || widthOf(offcut) < need.width - same) return false
+    const { boardLength, boardWidth } = this.#limits
+    if ((role === "start" || role === "whole") && offcut.to !== boardLength) return false
+    if ((role === "finish" || role === "whole") && offcut.from !== 0) return false
+    return !(need.groove && offcut.low !== 0) && !(need.tongue && offcut.high !== boardWidth)
+  }
+
+  #cut(stock: Stretch, how: { length: Mm; keep: "left" | "right"; need: Need; ripFirst: boolean }): Stretch {
+    if (how.ripFirst) {
+      const ripped = this.#rip(stock, how.need)
+      return this.#across(ripped, how.length, how.keep)
+    }
+    return this.#rip(this.#across(stock, how.length, how.keep), how.need)
+  }
+
+  #across(stock: Stretch, length: Mm, keep: "left" | "right"): Stretch {
+    if (lengthOf(stock) - length <= same) return stock
+    this.cuts++
+    const { kerf } = this.#limits
+    const { board, from, to, low, high } = stock
+    if (keep === "left") {
+      this.#keep(board, { from: from + length + kerf, to, low, high })
+      return { board, from, to: from + length, low, high }
+    }
+    this.#keep(board, { from, to: to - length - kerf, low, high })
+    return { board, from: to - length, to, low, high }
+  }
+
+  /** A strip of the width needed, with the edge needed; the other strip is kept if any later row wants one. */
+  #rip(stock: Stretch, need: Need): Stretch {
+    if (widthOf(stock) - need.width <= same) return stock
+    this.cuts++
+    const { kerf } = this.#limits
+    const { board, from, to, low, high } = stock
+    if (need.tongue) {
+      this.#keep(board, { from, to, low, high: high - need.width - kerf })
+      return { board, from, to, low: high - need.width, high }
+    }
+    this.#keep(board, { from, to, low: low + need.width + kerf, high })
+    return { board, from, to, low, high: low + need.width }
+  }
+
+  #keep(board: number, { from, to, low, high }: Omit<Stretch, "board">): void {
+    if (to - from < shortestKept) return
+    const { boardLength, boardWidth } = this.#limits
+    const groove = low === 0
+    const tongue = high === boardWidth
+    if (!groove && !tongue) return
+    if (!(groove && tongue)) {
+      const least = groove ? this.#wanted.groove : this.#wanted.tongue
+      if (high - low < least - same) return
+    }
+    const offcut = { board, from, to, low, high, mark: "" }
+    if (this.#named)
+      offcut.mark = this.#marked(markOf(this.#run.name, offcut, { length: boardLength, width: boardWidth }))
+    this.offcuts.push(offcut)
+  }
+
+  #marked(mark: string): string {
+    const again = this.#given.filter((other) => other === mark).length
+    this.#given.push(mark)
+    return again > 0 ? `${mark}${again + 1}` : mark
+  }
+
+  /** Marks given in this run so far. */
+  readonly #given: string[] = []
+}
+
+function widthOf(stretch: Stretch): Mm {
+  return stretch.high - stretch.low
+}
