@@ -17,7 +17,7 @@ export function electricsSheets(task: Task<ElectricsInputs>, work: Work): SheetM
     {
       kind: "electrics",
       title: "Electrics",
-      purpose: "Where each point goes, from the left end of its wall and from the finished floor.",
+      purpose: "Each point, from the left end of its wall and from the finished floor.",
       room: room.id,
       trade: "electrics",
       audience: ["trade", "office"],
@@ -27,10 +27,9 @@ export function electricsSheets(task: Task<ElectricsInputs>, work: Work): SheetM
       blocks: [
         {
           kind: "warning",
-          caption: "Licensed work",
+          caption: "Heights",
           items: [
-            "This sheet marks and counts. The electrician designs, isolates, tests and certifies.",
-            `Heights are from the finished floor, which lies ${mmText(finishedFloor(task))} mm over the level the room was measured from.`,
+            `From the finished floor, which lies ${mmText(finishedFloor(task))} mm over the level the room was measured from.`,
           ],
         },
         schedule(task, points),

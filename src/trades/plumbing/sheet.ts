@@ -18,7 +18,7 @@ export function plumbingSheets(task: Task<PlumbingInputs>, work: Work): SheetMod
     {
       kind: "plumbing",
       title: "Plumbing",
-      purpose: "Where radiators, pipes and sanitaryware go, in which order, and what is checked.",
+      purpose: "Where radiators, pipes and sanitaryware go, and what is checked.",
       room: room.id,
       trade: "plumbing",
       audience: ["trade", "office"],
@@ -156,17 +156,9 @@ function radiatorMarks({ number, radiator, foot, tails }: HungRadiator): WallMar
 function checks(task: Task<PlumbingInputs>, hasRadiators: boolean): { text: string; write?: string }[] {
   return [
     { text: "Pressure held before anything was covered", write: "bar, from, until, by" },
-    ...(hasRadiators
-      ? [
-          { text: "White behind every radiator dry before hanging", write: "date" },
-          { text: "Heating on; no leak after a day warm", write: "date" },
-        ]
-      : []),
+    ...(hasRadiators ? [{ text: "Heating on; no leak after a day warm", write: "date" }] : []),
     ...(task.input.sanitaryware.length > 0
-      ? [
-          { text: "Grout cured before fixing", write: "date" },
-          { text: "Every joint dry to paper after a fill and empty", write: "date" },
-        ]
+      ? [{ text: "Every joint dry to paper after a fill and empty", write: "date" }]
       : []),
     { text: "Stop tap known to the household", write: "where" },
   ]

@@ -23,7 +23,7 @@ export function tilingSheets(task: Task<TilingInputs>, work: Work): SheetModel[]
     {
       kind: "tiling",
       title: "Tiling",
-      purpose: "Where rows begin, what is cut, what must cure before anything stands on it.",
+      purpose: "Where rows begin, what is cut, what must cure first.",
       room: room.id,
       trade: "tiling",
       audience: ["trade", "office"],
@@ -55,12 +55,12 @@ function setOutTable(task: Task<TilingInputs>, fields: TileField[]): Block {
     kind: "table",
     caption: "Setting out",
     columns: [
-      { label: "Field", width: 1.1 },
-      { label: "Width × height", as: "figure", width: 2.3 },
+      { label: "Field", width: 1 },
+      { label: "Width × height", as: "figure", width: 2.2 },
       { label: "m²", as: "figure", width: 1 },
       { label: "Tile", as: "figure", width: 1.9 },
-      { label: "Across", width: 3 },
-      { label: "Up", width: 3 },
+      { label: "Across", width: 3.6 },
+      { label: "Up", width: 3.6 },
       { label: "Tiles", as: "figure", width: 0.9 },
       { label: "Done", as: "tick", width: 1 },
     ],
@@ -80,12 +80,11 @@ function setOutTable(task: Task<TilingInputs>, fields: TileField[]): Block {
   }
 }
 
-/** A row across for the reader: `6 whole, cuts 165 left and right, from a joint on the centre`. */
+/** A row across for the reader: `6 whole, cut 165 left and right, a joint on the centre`. */
 export function acrossText({ whole, first, last, from, count }: SetOut): string {
   if (count === 1) return first === null ? "1 whole" : `1 cut to ${mmText(first)}`
-  if (first === null && last === null) return `${whole} whole, from ${from}`
-  if (first !== null && last !== null)
-    return `${whole} whole, cut ${mmText(first)} left and right, from ${from}`
+  if (first === null && last === null) return `${whole} whole, ${from}`
+  if (first !== null && last !== null) return `${whole} whole, cut ${mmText(first)} left and right, ${from}`
   return `${whole} whole, one cut ${mmText(first ?? last ?? 0)}`
 }
 
@@ -165,7 +164,7 @@ function levelTable(met: Meeting[]): Block {
       { label: "Meets", width: 2 },
       { label: "Tile over deck", as: "figure", width: 1.4 },
       { label: "Other over deck", as: "figure", width: 1.4 },
-      { label: "What to do", width: 4 },
+      { label: "What to do", width: 6 },
     ],
     rows: met.map((each) => ({
       cells: [
@@ -184,7 +183,7 @@ export function thresholdText({ step, finish }: Pick<Meeting, "step" | "finish">
   const by = Math.abs(Math.round(step))
   if (by === 0) return "Level: a flat strip under the leaf."
   const higher = step > 0 ? finish : "tile"
-  return `${by} mm step: the ${higher} is higher. A strip that falls ${by} mm, under the closed leaf; the ${finish} keeps its gap.`
+  return `${by} mm step, ${higher} higher: a strip that falls ${by} mm, under the closed leaf; the ${finish} keeps its gap.`
 }
 
 function carryTable(work: Work): Block {
@@ -214,7 +213,6 @@ function checks(task: Task<TilingInputs>): { text: string; write?: string }[] {
       ? "do not grout in the planned air"
       : `${fixed(Math.ceil(wet / 24), 0)} days at the planned air`
   return [
-    { text: "Dry row laid out and agreed before mixing" },
     { text: "Adhesive spread from", write: "date, hour" },
     { text: "Grouted", write: "date, hour" },
     { text: "First foot and fixings not before", write: "date, hour" },

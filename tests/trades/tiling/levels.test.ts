@@ -11,7 +11,7 @@ describe("a tiled floor", () => {
     expect(tiledBuildUp(task({ floor: true, board: 6 }))).toBe(19)
     expect(tilingFacts(given)).toEqual({ floorFinish: "tile", floorBuildUp: 13 })
     expect(meetings(given)).toEqual([{ door: "D1", room: "A1", finish: "oak", tile: 13, other: 19, step: 6 }])
-    expect(thresholdText({ step: 6, finish: "oak" })).toMatch(/6 mm step: the oak is higher/)
+    expect(thresholdText({ step: 6, finish: "oak" })).toMatch(/6 mm step, oak higher/)
     expect(thresholdText({ step: 0, finish: "oak" })).toMatch(/Level/)
   })
 })

@@ -20,7 +20,7 @@ describe("tiling on paper", () => {
 
   it("says cuts in words", () => {
     expect(acrossText({ whole: 5, first: 136, last: 136, from: "a tile on the centre", count: 7 })).toBe(
-      "5 whole, cut 136 left and right, from a tile on the centre",
+      "5 whole, cut 136 left and right, a tile on the centre",
     )
     expect(acrossText({ whole: 0, first: 120, last: null, from: "one tile", count: 1 })).toBe("1 cut to 120")
   })
