@@ -2,7 +2,7 @@ import { dateText, dayText } from "../kernels/calendar/date-text.ts"
 import { mondayOf } from "../kernels/calendar/dates.ts"
 import { clockAt } from "../kernels/calendar/instant.ts"
 import { moneyText } from "../kernels/money.ts"
-import type { Row, SheetModel } from "../kernels/paper.ts"
+import type { Block, Row, SheetModel } from "../kernels/paper.ts"
 import type { DatedStep } from "../programme/programme.ts"
 import type { JobResult } from "./job-result.ts"
 
@@ -84,8 +84,25 @@ export function listText(words: readonly string[]): string {
 }
 
 function choices(result: JobResult): SheetModel[] {
-  const decisions = result.moneyFile?.client.decisions ?? []
-  if (decisions.length === 0) return []
+  const { decisions = [], notes = [] } = result.moneyFile?.client ?? {}
+  if (decisions.length === 0 && notes.length === 0) return []
+  const asked: Block[] =
+    decisions.length > 0
+      ? [
+          {
+            kind: "table",
+            caption: "Choices",
+            columns: [
+              { label: "Please choose", width: 40 },
+              { label: "By", as: "figure", width: 18 },
+              { label: "Your choice", as: "write", width: 30 },
+              { label: "Signed", as: "write", width: 14 },
+            ],
+            rows: decisions.map((each) => ({ cells: [each.what, dateText(each.by), "", ""] })),
+          },
+        ]
+      : []
+  const noted: Block[] = notes.length > 0 ? [{ kind: "list", caption: "Please note", items: notes }] : []
   return [
     {
       ...sheet(
@@ -93,22 +110,7 @@ function choices(result: JobResult): SheetModel[] {
         "Choices to make",
         "Each choice holds up the work if it comes later than its day.",
       ),
-      blocks: [
-        {
-          kind: "table",
-          caption: "Choices",
-          columns: [
-            { label: "Please choose", width: 40 },
-            { label: "By", as: "figure", width: 18 },
-            { label: "Your choice", as: "write", width: 30 },
-            { label: "Signed", as: "write", width: 14 },
-          ],
-          rows: decisions.map((each) => ({ cells: [each.what, dateText(each.by), "", ""] })),
-        },
-        ...(result.moneyFile!.client.notes.length > 0
-          ? [{ kind: "list" as const, caption: "Please note", items: result.moneyFile!.client.notes }]
-          : []),
-      ],
+      blocks: [...asked, ...noted],
     },
   ]
 }

@@ -31,11 +31,7 @@ const joineryCases = { rooms: 60, againstArcFlow: 30, againstFirstFit: 500 }
 
 /** `npm run bench`: one measurement by name, over the instances of a folder or its own cases; without a name all that bring their own. */
 export async function benchCommand(args: readonly string[], terminal: Terminal): Promise<number> {
-  const { values, positionals } = parseArgs({
-    args: [...args],
-    allowPositionals: true,
-    options: { instances: { type: "string" }, limit: { type: "string", default: "10" } },
-  })
+  const { values, positionals } = told(args)
   const [name, ...more] = positionals
   const asked = { limitSeconds: Number(values.limit), print: terminal.out }
   if (more.length > 0 || !(asked.limitSeconds > 0)) throw new WrongUsage(usage)
@@ -53,4 +49,16 @@ export async function benchCommand(args: readonly string[], terminal: Terminal):
   if (!bench) throw new WrongUsage(usage)
   await bench({ instances: values.instances, ...asked })
   return 0
+}
+
+function told(args: readonly string[]) {
+  try {
+    return parseArgs({
+      args: [...args],
+      allowPositionals: true,
+      options: { instances: { type: "string" }, limit: { type: "string", default: "10" } },
+    })
+  } catch (error) {
+    throw new WrongUsage(`${error instanceof Error ? error.message : error}\n${usage}`)
+  }
 }

@@ -1,5 +1,5 @@
 import { z } from "zod"
-import { day, length, line, percent, refersTo, text } from "./values.ts"
+import { day, headLine, length, line, percent, refersTo, text } from "./values.ts"
 
 /** A job's own value for a rulebook entry. */
 export const override = z
@@ -34,9 +34,11 @@ export const jobFile = z
         description:
           "8 characters that cannot be guessed, fixed for the job's life; part of the hosted address.",
       }),
-    title: line,
+    title: headLine(60),
     client: line.meta({ description: "The client, as a role; printed on private paper only." }),
-    site: line.meta({ description: "Where the work is, in words that give no address away." }),
+    site: headLine(80).meta({
+      description: "Where the work is, in at most 80 characters that give no address away.",
+    }),
     hosted: z
       .string()
       .regex(

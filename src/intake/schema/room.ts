@@ -1,6 +1,7 @@
 import { z } from "zod"
 import {
   day,
+  headLine,
   id,
   length,
   lengthOrNought,
@@ -170,7 +171,7 @@ export const reading = z
 export const roomFile = z
   .strictObject({
     id,
-    name: line,
+    name: headLine(48),
     storey: refersTo("storey"),
     use: z.enum([
       "bedroom",
