@@ -17,7 +17,7 @@ export function electricsSheets(task: Task<ElectricsInputs>, work: Work): SheetM
     {
       kind: "electrics",
       title: "Electrics",
-      purpose: "Each point, from the left end of its wall and from the finished floor.",
+      purpose: "Where each point goes, and what is tested.",
       room: room.id,
       trade: "electrics",
       audience: ["trade", "office"],

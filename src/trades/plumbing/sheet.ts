@@ -18,7 +18,7 @@ export function plumbingSheets(task: Task<PlumbingInputs>, work: Work): SheetMod
     {
       kind: "plumbing",
       title: "Plumbing",
-      purpose: "Where radiators, pipes and sanitaryware go, and what is checked.",
+      purpose: "Where pipes and fittings go, and what is checked.",
       room: room.id,
       trade: "plumbing",
       audience: ["trade", "office"],

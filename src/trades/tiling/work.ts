@@ -74,7 +74,7 @@ function cautions(task: TilingTask): Caution[] {
       trade,
       id: "tile-dust",
       text: "Cut wet or with extraction; mask; no dry grinding of tile or backing.",
-      why: "Dust of tile and mortar holds silica, which scars lungs.",
+      why: "Silica dust scars lungs.",
       defer: "The maker's safety sheet; the rules on dust at work.",
     },
     {
@@ -100,8 +100,8 @@ function cautions(task: TilingTask): Caution[] {
           {
             trade,
             id: "floor-load",
-            text: "Ask before tiling a timber floor: its stiffness must be enough for tile.",
-            why: "A floor that bends cracks tile and joints.",
+            text: "Ask before tiling a timber floor.",
+            why: "One that bends cracks tile and joints.",
             defer: "The structural engineer; the adhesive's maker.",
           },
         ]
