@@ -85,7 +85,7 @@ function summary(lists: readonly CutList[], result: JobResult): Block {
         ],
       }
     }),
-    note: `True waste: offcuts, saw cuts and squared ends of what is sawn. Rule of thumb: run and ${result.rules.value("joinery-waste")} %. Spare lengths come over the plan. Mis-cuts survived: so many of the longest piece can be sawn again from spare lengths and offcuts; of shorter ones more.`,
+    note: `The plan saves so many lengths. True waste: offcuts, saw cuts and squared ends of what is sawn. Rule of thumb: run and ${result.rules.value("joinery-waste")} %. Spare lengths come over the plan. Mis-cuts survived: so many of the longest piece can be sawn again from spare lengths and offcuts; of shorter ones more.`,
   }
 }
 
@@ -110,10 +110,10 @@ function beforeSawing(lists: readonly CutList[], result: JobResult): Block {
     kind: "list",
     caption: "Before sawing",
     items: [
-      `No more than ${mmText(longest)} mm and ${heaviest} kg goes up the stair: each length says on which storey it is sawn.`,
+      `No more than ${mmText(longest)} mm and ${heaviest} kg goes up the stair: each length says where it is sawn.`,
       `One person carries: ${loads.join("; ")}.`,
       `Square ${result.rules.value("saw-end-trim")} mm off each end of a new length; the saw takes ${result.rules.value("saw-kerf")} mm a cut; try the mitres on two offcuts first.`,
-      "Saw a piece a hand long where its wall was not taped again; write what was taped in the box, then saw to it.",
+      "Tape each wall before its piece is sawn and write it in the box. Where the tape is longer than the list, saw that piece last, from an offcut or a spare length: the plan has no slack.",
     ],
   }
 }
@@ -190,21 +190,12 @@ interface OnSaw {
 function barRows({ bar, number }: NumberedBar, { pieces, result }: OnSaw): Row[] {
   const { house, job } = result
   const where = sawnOn(bar, { pieces, house, longest: job.carry.longest })
-  const place = where === null ? "" : where.tooLong ? `saw below, ${where.name}` : `saw on ${where.name}`
+  const place = where === null ? "" : where.tooLong ? `Below: ${where.name}` : `On: ${where.name}`
   const offcut = Math.floor(bar.offcut)
   const left = offcut === 0 ? "no offcut" : `offcut ${mmText(offcut)}${bar.keep ? ", keep" : ""}`
   const head: Row = {
     as: "group",
-    cells: [
-      String(number),
-      bar.inHand ? "in hand" : "new",
-      mmText(bar.length),
-      `${place.charAt(0).toUpperCase()}${place.slice(1)}`,
-      left,
-      "",
-      "",
-      "",
-    ],
+    cells: [String(number), bar.inHand ? "in hand" : "new", mmText(bar.length), place, left, "", "", ""],
   }
   return [head, ...bar.pieces.flatMap((mark) => pieceRow(pieces.get(mark)))]
 }

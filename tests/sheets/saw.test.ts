@@ -43,9 +43,9 @@ describe("the saw sheet", () => {
       return [...new Set(groups.map((row) => row.cells[3]))]
     }
     const [below] = await upstairs(3300)()
-    expect(below).toBe("Saw below, Cellar")
+    expect(below).toBe("Below: Cellar")
     const [there] = await upstairs(6000)()
-    expect(there).toMatch(/^Saw on /)
+    expect(there).toMatch(/^On: /)
     expect(there).not.toContain("Cellar")
   })
 

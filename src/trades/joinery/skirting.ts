@@ -93,8 +93,8 @@ interface Part {
 
 function partText({ wall, index, of, joints }: Part): string {
   const at = joints.at[index] ?? joints.at[index - 1]!
-  const block = joints.overFixing ? "over a fixing" : "over a block"
-  return `skirting, wall ${wall}, part ${index + 1} of ${of}, joint ${block} at ${mmText(at)}`
+  const block = joints.overFixing ? "" : " over a block"
+  return `skirting, wall ${wall}, part ${index + 1} of ${of}; joint${block} at ${mmText(at)}`
 }
 
 /**

@@ -102,7 +102,7 @@ function madeStep(cut: Cut): Step[] {
   return [
     drafted(cut, "made", {
       title: "Make and fix fitted parts",
-      detail: `${whats.join(", ")}: ${made.length} pieces as on the joinery sheet.`,
+      detail: `${whats.join(", ")}: ${made.length} pieces as on the joinery sheet; frames fixed at most ${mmText(task.job.rules.value("joinery-frame-centres"))} mm apart.`,
       stage: "second-fix",
       hours: made.length * task.job.rules.value("joinery-made-hours"),
     }),

@@ -165,7 +165,7 @@ function rests(cut: RoomPieces, task: JoineryTask): string[] {
       : []),
     ...(cut.sets.length > 0 ? ["joinery-architrave-fixing", "joinery-architrave-hours"] : []),
     ...(task.input.plinths ? ["joinery-plinth-wider", "joinery-plinth-higher"] : []),
-    ...(cut.made.length > 0 ? ["joinery-made-hours"] : []),
+    ...(cut.made.length > 0 ? ["joinery-made-hours", "joinery-frame-centres"] : []),
     ...(cut.bars.length > 0 ? ["joinery-threshold-hours"] : []),
     ...(keptLinings(task).length > 0 ? ["floor-undercut-allowance"] : []),
     "saw-kerf",

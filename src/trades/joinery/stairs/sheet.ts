@@ -1,4 +1,4 @@
-import type { Block, SheetModel } from "../../../kernels/paper.ts"
+import type { Block, Column, SheetModel } from "../../../kernels/paper.ts"
 import { fixed, mmText } from "../../../kernels/units.ts"
 import type { Rules } from "../../../rulebook/rules.ts"
 import { onPaper } from "../../rests.ts"
@@ -6,7 +6,7 @@ import type { Caution, Piece } from "../../trade.ts"
 import { pieceTable } from "../piece-table.ts"
 import { stairDrawing } from "./drawing.ts"
 import { type Limit, limitsOf } from "./limits.ts"
-import { pitchOf, twiceRiseAndGoing } from "./rises.ts"
+import { pitchOf, type Rise, twiceRiseAndGoing } from "./rises.ts"
 import type { StairSeen } from "./stair.ts"
 
 /** What a stair's sheet is made of. */
@@ -92,43 +92,37 @@ function askFirst(outside: readonly Limit[], { changes }: StairSeen): Block {
 
 function riseTable({ rises, below, above, work }: StairSeen): Block {
   const onTreads = work?.onTreads ?? 0
-  const half = (value: number) => fixed(value, 1)
+  const half = Math.ceil(rises.length / 2)
+  const cells = (rise: Rise | undefined) =>
+    rise ? [String(rise.number), fixed(rise.before, 1), fixed(rise.after, 1), "", ""] : ["", "", "", "", ""]
+  const columns: Column[] = [
+    { label: "Rise", as: "figure", width: 7 },
+    { label: "Before", as: "figure", width: 10 },
+    { label: "Finished", as: "figure", width: 11 },
+    { label: "Taped bare", as: "write", width: 11 },
+    { label: "Taped finished", as: "write", width: 11 },
+  ]
+  const changes = [
+    changeText("The first rise", { floor: -below, treads: onTreads }),
+    changeText("The last rise", { floor: above, treads: -onTreads }),
+  ]
   return {
     kind: "table",
-    caption: "Every rise, from the bottom",
-    columns: [
-      { label: "Rise", as: "figure", width: 8 },
-      { label: "Before finishes", as: "figure", width: 16 },
-      { label: "Finished", as: "figure", width: 14 },
-      { label: "Why it changes", width: 34 },
-      { label: "Taped bare", as: "write", width: 14 },
-      { label: "Taped finished", as: "write", width: 14 },
-    ],
-    rows: rises.map(({ number, before, after }) => ({
-      cells: [
-        String(number),
-        half(before),
-        half(after),
-        number === 1
-          ? changeText("floor below", -below, onTreads)
-          : number === rises.length
-            ? changeText("floor above", above, -onTreads)
-            : "",
-        "",
-        "",
-      ],
-    })),
-    note: `Floor below ${mmText(below)} over its deck, floor above ${mmText(above)}, on the treads ${mmText(onTreads)}.`,
+    caption: "Every rise before and after finishes, from the bottom",
+    columns: [...columns, ...columns],
+    rows: rises
+      .slice(0, half)
+      .map((rise, index) => ({ cells: [...cells(rise), ...cells(rises[half + index])] })),
+    note: changes.filter((text) => text !== "").join(" "),
   }
 }
 
-function changeText(floor: string, byFloor: number, byTreads: number): string {
-  const signed = (value: number) => (value < 0 ? `less ${mmText(-value)}` : `plus ${mmText(value)}`)
-  const parts = [
-    byFloor === 0 ? "" : `${floor} ${signed(byFloor)}`,
-    byTreads === 0 ? "" : `treads ${signed(byTreads)}`,
-  ].filter((part) => part !== "")
-  return parts.join(", ")
+/** How finishes change a rise, in words; empty where they do not. */
+function changeText(which: string, by: { floor: number; treads: number }): string {
+  const signed = (what: string, value: number) =>
+    value === 0 ? [] : [`${value < 0 ? "less" : "plus"} ${mmText(Math.abs(value))} for the ${what}`]
+  const parts = [...signed("floor", by.floor), ...signed("treads", by.treads)]
+  return parts.length > 0 ? `${which}: ${parts.join(", ")}.` : ""
 }
 
 function limitTable(limits: readonly Limit[]): Block {

@@ -12,10 +12,16 @@ describe("stair sheet", () => {
     sheet.blocks.flatMap((block) => (block.kind === "table" && block.caption === caption ? block.rows : []))
 
   it("gives every rise before and after finishes, and why the first and last change", () => {
-    const rows = table("Every rise, from the bottom")
-    expect(rows).toHaveLength(13)
-    expect(rows[0]!.cells.slice(0, 4)).toEqual(["1", "205.0", "193.0", "floor below less 12"])
-    expect(rows[12]!.cells.slice(0, 4)).toEqual(["13", "205.0", "224.0", "floor above plus 19"])
+    // 13 rises in two columns of 7 and 6, each with number, before, finished and two boxes
+    const rows = table("Every rise before and after finishes, from the bottom")
+    expect(rows).toHaveLength(7)
+    expect(rows[0]!.cells).toEqual(["1", "205.0", "193.0", "", "", "8", "205.0", "205.0", "", ""])
+    expect(rows[5]!.cells.slice(5, 8)).toEqual(["13", "205.0", "224.0"])
+    expect(rows[6]!.cells.slice(5)).toEqual(["", "", "", "", ""])
+    const block = sheet.blocks.find((each) => each.kind === "table" && each.caption.startsWith("Every rise"))
+    expect(block?.kind === "table" && block.note).toBe(
+      "The first rise: less 12 for the floor. The last rise: plus 19 for the floor.",
+    )
     expect(badTables(sheet)).toEqual([])
   })
 
