@@ -178,3 +178,56 @@ export const FIRE_GAPS = {
   smokeFoot: 3,
   source: "BS 8214:2016, as quoted by a door inspector and fire-door guides",
 }
+
+/** Closers: least power size for a leaf's width and mass, both at their limits. */
+export const CLOSER_SIZES = [
+  {
+    what: "750 wide, 20 kg: 1",
+    width: 750,
+    mass: 20,
+    size: 1,
+    source: "BS EN 1154, as reproduced by a hardware guide",
+  },
+  {
+    what: "850 wide, 40 kg: 2",
+    width: 850,
+    mass: 40,
+    size: 2,
+    source: "BS EN 1154, as reproduced by a hardware guide",
+  },
+  {
+    what: "762 wide, 41 kg: 3",
+    width: 762,
+    mass: 41,
+    size: 3,
+    source: "BS EN 1154, as reproduced by a hardware guide",
+  },
+  {
+    what: "951 wide, 20 kg: 4",
+    width: 951,
+    mass: 20,
+    size: 4,
+    source: "BS EN 1154, as reproduced by a hardware guide",
+  },
+  {
+    what: "1250 wide, 100 kg: 5",
+    width: 1250,
+    mass: 100,
+    size: 5,
+    source: "BS EN 1154, as reproduced by a hardware guide",
+  },
+  {
+    what: "1400 wide, 120 kg: 6",
+    width: 1400,
+    mass: 120,
+    size: 6,
+    source: "BS EN 1154, as reproduced by a hardware guide",
+  },
+  {
+    what: "1600 wide, 160 kg: 7",
+    width: 1600,
+    mass: 160,
+    size: 7,
+    source: "BS EN 1154, as reproduced by a hardware guide",
+  },
+]

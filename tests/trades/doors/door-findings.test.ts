@@ -84,4 +84,13 @@ describe("what does not go together is a finding", () => {
     const { work } = await doors.across!(job, [])
     expect(work.findings.map((finding) => finding.code)).toContain("door-in-no-room")
   })
+
+  it("a kept lining in twist over 3 mm (common practice), and a thin one for a fire leaf", () => {
+    expect(codes({ D5: { hang: "new" } }, "B1", setDoor("D5", { twist: 5 }))).toContain(
+      "door-lining-in-twist",
+    )
+    expect(codes({ D5: { hang: "new" } }, "B1", setDoor("D5", { twist: 3 }))).not.toContain(
+      "door-lining-in-twist",
+    )
+  })
 })

@@ -36,3 +36,24 @@ describe("the floor under a closed leaf", () => {
     expect(overFloor(7600, "ground", at)).toBe(7600 - 240 - 5294)
   })
 })
+
+describe("floors that are not known", () => {
+  it("take the leaf's own floor where the other side is outside, a garage, or on another storey", () => {
+    const hall = job.house.rooms.find((room) => room.id === "C")!
+    expect(thresholdFloors(toGarage!, hall, job)).toMatchObject({
+      own: 0,
+      other: null,
+      highest: 0,
+      rise: 0,
+      finish: "old",
+    })
+    const between = { ...wash!, between: ["C", "A3"] as [string, string] }
+    expect(thresholdFloors(between, home, job)).toMatchObject({ other: null, highest: 5288 })
+  })
+
+  it("leave a doorway that joins no surveyed room without a home", () => {
+    expect(
+      homeOf({ ...toGarage!, between: ["garage", "outside"], swingsInto: undefined }, job.house),
+    ).toBeNull()
+  })
+})

@@ -15,7 +15,6 @@ import { leafDrawing } from "./elevation.ts"
 /** Everything to hang one leaf from, in working order. */
 export function doorBlocks(hung: HungDoor, fitted: Fitted, job: JobFacts, rules: RulesRead): Block[] {
   return [
-    { kind: "heading", text: `Door ${hung.door.id}: ${hung.door.name}` },
     lead(hung, fitted),
     {
       kind: "drawing",
@@ -151,14 +150,14 @@ function fitTable(hung: HungDoor, fitted: Fitted, job: JobFacts, rules: RulesRea
     kind: "table",
     caption: `Door ${hung.door.id}: opening, gaps and what comes off`,
     columns: [
-      { label: "mm", width: 17 },
-      ...(lining ? [figure("Opening", 39), figure("Packing each side, over head", 29)] : []),
+      { label: "mm", width: 16 },
+      ...(lining ? [figure("Opening", 43), figure("Packing each side, over head", 27)] : []),
       figure(lining ? "Inside lining" : "Inside lining, floor to head", lining ? 16 : 38),
-      figure("Gap hinge, head", 19),
+      figure("Gap hinge, head", 20),
       figure("Off hinge, head", 20),
       figure("Leaf", lining ? 14 : 34),
       figure("Off lock, foot", lining ? 20 : 32),
-      figure("Gap lock, foot", lining ? 17 : 21),
+      figure("Gap lock, foot", lining ? 20 : 21),
     ],
     rows: [{ cells: ["Width", ...width] }, { cells: ["Height", ...height] }],
     note: `Three figures: top / middle / bottom, left / middle / right. Off: of the most its data allow.${lining ? ` ${liningText(hung, fitted, job, rules)}` : ""}`,
@@ -194,7 +193,7 @@ function liningText(hung: HungDoor, fitted: Fitted, job: JobFacts, rules: RulesR
       ? `, ripped to the finished wall, ${halfText(hung.door.wall)}`
       : ""
   const planted = stop ? `; stop ${halfText(stop.thickness)} × ${halfText(stop.width)}` : ""
-  return `Lining ${halfText(lining.thickness)} thick${rip}${planted}. Cut: ${cut}; legs stand on the deck, head over them. Packers and fixings from under the head ${places.join(", ")}; screws ${screw} or longer.`
+  return `Lining ${halfText(lining.thickness)} thick${rip}${planted}. Cut: ${cut}; legs on the deck, head over them. Packers, fixings from under the head ${places.join(", ")}; screws at least ${screw}.`
 }
 
 /** Pieces of one length together: `legs L1, L2 2013`. */

@@ -15,7 +15,7 @@ export function handText(hung: HungDoor): string {
 /** The order of work on one leaf, for the one who hangs it. */
 export function workOrder(hung: HungDoor, fitted: Fitted, rules: RulesRead): Block {
   const { door, work } = hung
-  const padsAsked = work.certificate?.pads === undefined ? " Pads by its data sheet: yes / no." : ""
+  const padsAsked = work.certificate?.pads === undefined ? " Pads (data sheet): yes / no." : ""
   const fire = fitted.leaf.minutes > 0
   const items = [
     `Check the mark: door ${door.id}, hinges on the ${door.hinges ?? "side to be asked"}.${fire ? ` Photograph label and plug; they stay on.${padsAsked}` : ""}`,

@@ -17,12 +17,17 @@ export function doorSheets(task: Task<DoorsInputs>, work: Work): SheetModel[] {
   const notes = [input.note, ...doors.map(noteOf)].filter((each) => each !== undefined)
   const warnings = work.findings.filter((finding) => finding.severity !== "note")
   if (work.cautions.some((caution) => caution.id === "door-two-people")) rules.value("door-two-people")
-  const blocks = doors.flatMap((hung) => (hung.fitted ? doorBlocks(hung, hung.fitted, job, rules) : []))
+  const hung = doors.filter((each) => each.fitted)
+  const only = hung.length === 1 ? hung[0] : undefined
+  const blocks = hung.flatMap((each) => [
+    ...(only ? [] : [{ kind: "heading" as const, text: `Door ${each.door.id}: ${each.door.name}` }]),
+    ...doorBlocks(each, each.fitted!, job, rules),
+  ])
   return [
     {
       kind: "doors",
-      title: "Doors",
-      purpose: "Hang each leaf from this sheet.",
+      title: only ? `Door ${only.door.id}: ${only.door.name}` : "Doors",
+      purpose: only ? "Hang the leaf from this sheet." : "Hang each leaf from this sheet.",
       room: room.id,
       trade: "doors",
       audience: ["trade", "office"],

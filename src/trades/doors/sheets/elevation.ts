@@ -62,7 +62,6 @@ function frame(fitted: Fitted): Shape[] {
     upright(opening),
     { kind: "box", at: { x: 0, y: head }, width: opening, height: thick, stroke, fill: "light" },
     line({ x: -5 * thick, y: 0 }, { x: opening + 5 * thick, y: 0 }, 0.7),
-    text({ x: opening / 2, y: -140 }, "higher finished floor"),
   ]
 }
 
@@ -71,7 +70,7 @@ function leaf(fitted: Fitted, left: boolean): Shape[] {
   const x = leafX(fitted, left)
   return [
     { kind: "box", at: { x, y }, width, height, stroke: { width: 0.5 }, fill: "white" },
-    dimension({ x, y: y + height }, { x: x + width, y: y + height }, firstLine + 3, halfText(width)),
+    dimension({ x, y }, { x: x + width, y }, -(firstLine + 1), halfText(width)),
     dimension(
       { x: left ? x + width : x, y: y + height },
       { x: left ? x + width : x, y },

@@ -8,7 +8,7 @@ import { type PlacedRoom, placedPoint, type StoreyPlan, storeyPlans } from "../.
 import type { Escape } from "../escape/escape.ts"
 
 /** Height of one storey's plan on paper, mm. */
-const planHeight = 78
+const planHeight = 140
 
 /**
  * The escape route on plans of the storeys, from the top down: rooms of the protected stairway grey, each doorway with what
@@ -23,7 +23,7 @@ export function escapePlans(house: House, wayOut: Escape): Block[] {
             {
               kind: "drawing",
               drawing: escapePlan(plan, wayOut),
-              caption: `${plan.storey.name}: grey, the stair enclosure; beside each doorway what is asked there at least (– nothing, ? ask building control)`,
+              caption: `${plan.storey.name}: stair enclosure grey; at each doorway what is asked at least (– nothing, ? ask building control)`,
               maxHeight: planHeight,
             },
           ]

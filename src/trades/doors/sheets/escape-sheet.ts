@@ -39,7 +39,8 @@ export function escapeSheet({ doors, escape: wayOut, job, cautions, rests }: Esc
         kind: "drawing",
         drawing: sectionDrawing(wayOut, job),
         caption: "Finished floors above the lowest ground, and the limits",
-        maxHeight: 75,
+        maxHeight: 90,
+        scale: 100,
       },
       ...escapePlans(job.house, wayOut),
       {

@@ -30,11 +30,11 @@ describe("elevation of a leaf", () => {
     },
   )
 
-  it("keeps within a page's width at 1:20: 170 mm, and half its height", () => {
+  it("keeps within a page's width at 1:50: 170 mm, and a quarter of its height", () => {
     for (const side of ["left", "right"] as const) {
-      const { box } = layoutDrawing(drawing(side).drawn, 20)
+      const { box } = layoutDrawing(drawing(side).drawn, 50)
       expect(box.right - box.left).toBeLessThanOrEqual(170)
-      expect(box.top - box.bottom).toBeLessThanOrEqual(140)
+      expect(box.top - box.bottom).toBeLessThanOrEqual(75)
     }
   })
 
