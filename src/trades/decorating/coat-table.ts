@@ -14,15 +14,15 @@ export function coatTable(task: Task<DecoratingInputs>, lines: CoatLine[]): Bloc
     kind: "table",
     caption: "Coats, in order",
     columns: [
-      { label: "Coat and paint", width: 4.6 },
-      { label: "On", width: 2.4 },
+      { label: "Coat and paint", width: 4.2 },
+      { label: "On", width: 2.6 },
       { label: "m²", as: "figure", width: 1.1 },
-      { label: "Paint l", as: "figure", width: 0.9 },
-      { label: "Water l", as: "figure", width: 0.9 },
-      { label: "Wait h", as: "figure", width: 0.8 },
-      { label: "Done", as: "tick", width: 0.8 },
-      { label: "Date, hour", as: "write", width: 1.9 },
-      { label: "Next coat from", as: "write", width: 1.9 },
+      { label: "Paint l", as: "figure", width: 1.1 },
+      { label: "Water l", as: "figure", width: 1.2 },
+      { label: "Wait h", as: "figure", width: 0.95 },
+      { label: "Done", as: "tick", width: 1.1 },
+      { label: "Date, hour", as: "write", width: 1.7 },
+      { label: "Next coat from", as: "write", width: 1.7 },
     ],
     rows: coatOrder.flatMap((key) => {
       const coat = lines.filter((line) => line.coat.key === key)

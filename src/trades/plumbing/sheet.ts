@@ -160,6 +160,5 @@ function checks(task: Task<PlumbingInputs>, hasRadiators: boolean): { text: stri
     ...(task.input.sanitaryware.length > 0
       ? [{ text: "Every joint dry to paper after a fill and empty", write: "date" }]
       : []),
-    { text: "Stop tap known to the household", write: "where" },
   ]
 }

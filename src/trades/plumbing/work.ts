@@ -100,7 +100,7 @@ function cautions(hasRadiators: boolean): Caution[] {
     {
       trade,
       id: "water-on",
-      text: "Water and heat are on again each evening, or the house is told before.",
+      text: "Water and heat are on again each evening, or the house is told before; the household knows the stop tap.",
       why: "People live below.",
       defer: "The foreman.",
     },
