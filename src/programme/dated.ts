@@ -28,6 +28,8 @@ export interface ProgrammeTask {
   rules: Rules
   /** Time zone of the site. */
   zone: string
+  /** Most changes the search tries, where fewer than usual will do. */
+  attempts?: number
 }
 
 /**
@@ -52,7 +54,7 @@ export function datedProgramme(task: ProgrammeTask): Programme {
   if (plan.units.length === 0) return { ...blank, findings }
   const given = placeableOf(plan, file, calendars)
   const chains = chainsOf(given)
-  const { placing: first, choice } = bestPlacing(given, chains.tail, chains.start)
+  const { placing: first, choice } = bestPlacing(given, chains, task.attempts)
   const firstDated = datedSteps(given, first, zone)
   const progress = progressOf(file, given, first, calendars)
   const later = { ...given, opening: progress.opening, pinned: progress.pinned }

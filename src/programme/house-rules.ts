@@ -149,7 +149,7 @@ function oilWaits(step: Step, { steps, site, ways }: RuledSteps): Step[] {
   )
 }
 
-/** A room that others are reached across is covered before work behind it begins, and uncovered after it ends. */
+/** A room that others are reached across is covered before work behind it begins; covers come off when that is over, and dust next door too. */
 function coverWaits(step: Step, { steps, blocks, ways }: RuledSteps): Step[] {
   const { room } = step
   if (!room || step.hours === 0) return []
@@ -157,7 +157,10 @@ function coverWaits(step: Step, { steps, blocks, ways }: RuledSteps): Step[] {
   const off = stageRank("covers-off")
   if (step.trade === "floors" && rank === off)
     return steps.filter(
-      (other) => other.room && ways.behind(room).includes(other.room) && rankOf(other, blocks) <= off,
+      (other) =>
+        other.room &&
+        ((ways.behind(room).includes(other.room) && rankOf(other, blocks) <= off) ||
+          (ways.nextTo(room).includes(other.room) && other.dusty && rankOf(other, blocks) < off)),
     )
   const first = Math.min(
     ...steps.filter((other) => other.room === room && other.hours > 0).map((other) => rankOf(other, blocks)),

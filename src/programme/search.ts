@@ -1,4 +1,5 @@
 import { type Seeded, seeded } from "../kernels/schedule/seeded.ts"
+import type { Chains } from "./bound.ts"
 import { type Choice, type Placeable, type Placing, placeAll, type WaitNet, waitsWith } from "./place.ts"
 import type { UnitPlan } from "./units.ts"
 
@@ -21,13 +22,13 @@ export interface Found {
 /**
  * The best placing found: several rules of priority with and without saving work up for visits, then seeded changes of
  * which those are kept that are no worse. Visits over the limit weigh before the finish, the finish before returns.
- * @param tails longest time from each unit's start to the end of the job, in ms
+ * @param limit most changes tried
  */
-export function bestPlacing(given: Placeable, tails: readonly number[], heads: readonly number[]): Found {
+export function bestPlacing(given: Placeable, chains: Chains, limit: number = attempts.most): Found {
   const { plan } = given
   const groups = groupsOf(plan)
   const saved: Saved = { groups, known: new Map() }
-  const tried = rules(plan, tails, heads).flatMap((priority) =>
+  const tried = rules(plan, chains.tail, chains.start).flatMap((priority) =>
     batchings(plan, groups).map((joined) => ({ priority, people: usualPeople(plan), joined })),
   )
   let best: { state: State; found: Found } | null = null
@@ -36,7 +37,7 @@ export function bestPlacing(given: Placeable, tails: readonly number[], heads: r
     if (found && (!best || isLess(found.score, best.found.score))) best = { state, found }
   }
   const next = seeded(seed)
-  const most = Math.min(attempts.perUnit * plan.units.length, attempts.most)
+  const most = Math.min(attempts.perUnit * plan.units.length, limit)
   for (let attempt = 0; best && attempt < most; attempt++) {
     const state = changed(best.state, plan, groups, next)
     const found = scored(given, state, saved)

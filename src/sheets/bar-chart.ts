@@ -13,7 +13,7 @@ const row = 88
 const bar = 50
 /** Weeks and rows on one landscape page. */
 const weeksPerPage = 5
-const rowsPerPage = 22
+const rowsPerPage = 20
 
 interface ChartRow {
   label: string

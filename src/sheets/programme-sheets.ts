@@ -21,7 +21,7 @@ export function programmeSheet(result: JobResult): SheetModel | null {
     hosted: true,
     orientation: "landscape",
     datum: null,
-    blocks: [...chartPages(result), ...standing(result)],
+    blocks: [...standing(result), ...chartPages(result), ...moved(result)],
     rests: [],
   }
 }
@@ -32,19 +32,21 @@ function workingDays(programme: Programme): number {
   ).length
 }
 
-/** What the finish rests on, the first night, and what actual days have moved. */
+/** What the finish rests on, and the first night. */
 function standing({ programme }: JobResult): Block[] {
-  const { bound, firstNight, moves, finish } = programme
+  const { bound, firstNight, finish } = programme
   const rests = bound.proven
     ? `Proven shortest: no order of work under these rules ends before ${dateText(finish)}; what forces it is ${bound.by}.`
     : `The finish cannot lie before ${dateText(bound.finish)}: ${bound.by}. It is planned for ${dateText(finish)}; what lies between is not proven.`
   const night = firstNight
     ? `No sleeping in the new storey before the evening of ${dateText(firstNight.on)}. It waits for every door on the way out hung and its gaps measured, alarms on all storeys tested together, guarding, handrail and nosings fixed, and building control’s word.`
     : ""
-  return [
-    { kind: "text", as: "note", paragraphs: [rests, night].filter(Boolean) },
-    ...(moves.length > 0 ? [movedTable(moves, programme)] : []),
-  ]
+  return [{ kind: "text", as: "note", paragraphs: [rests, night].filter(Boolean) }]
+}
+
+/** What the days that were reported have moved. */
+function moved({ programme }: JobResult): Block[] {
+  return programme.moves.length > 0 ? [movedTable(programme.moves, programme)] : []
 }
 
 /** Most moved steps that are told one by one; the rest move along with them. */
@@ -117,9 +119,11 @@ function visitBlocks(visit: Visit, number: number, result: JobResult): Block[] {
       ],
       rows: stretchesOf(own, zone).map((stretch) => {
         const first = stretch[0]!
+        const because =
+          first.heldBy === null && first.because.includes("busy") ? "next in turn" : first.because
         const titles = stretch.map((each) => each.step.title).join("; ")
         return {
-          cells: [momentText(first.start, zone), first.step.room ?? "House", titles, first.because, ""],
+          cells: [momentText(first.start, zone), first.step.room ?? "House", titles, because, ""],
         }
       }),
     },

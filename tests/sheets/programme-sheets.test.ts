@@ -43,10 +43,10 @@ describe("a crew's visits", () => {
     expect(columnsOf(sheet, ["Room", "Start"])).toEqual([
       ["C2", "Mon 1 Mar 08:00"],
       ["C2", "Wed 3 Mar 08:30"],
-      ["C2", "Wed 3 Mar 11:00"],
     ])
     const words = cellsOf(sheet).map((cells) => cells.join(" "))
-    for (const [index, title] of ["Lay", "Fix", "Oil"].entries()) expect(words[index]).toContain(title)
+    expect(words[0]).toContain("Lay")
+    expect(words[1]).toContain("Fix; Oil")
     expect(words[1]).toContain("Lay (C2) and glue set")
   })
 })

@@ -35,15 +35,18 @@ export function lived({ rooms, stairs, occupied }: Site): (room: string) => bool
 }
 
 function rulesOf(site: Site, isLived: (room: string) => boolean): [string, Pair][] {
-  const place = (each: DatedStep) =>
-    stages.indexOf(isDoorBelow(each, site, isLived) ? "linings" : each.step.stage)
+  const isBelow = remembered((each: DatedStep) => isDoorBelow(each, site, isLived))
+  const place = remembered((each: DatedStep) => stages.indexOf(isBelow(each) ? "linings" : each.step.stage))
   const room = (each: DatedStep) => each.step.room
-  const storey = (each: DatedStep) => site.rooms.find(({ id }) => id === room(each))?.storey.id
+  const storey = remembered((each: DatedStep) => site.rooms.find(({ id }) => id === room(each))?.storey.id)
   const sameRoom: Pair = (a, b) => room(a) !== null && room(a) === room(b)
-  const sides = (each: DatedStep): readonly string[] =>
-    site.doors.find(({ id }) => each.step.key.startsWith(`doors/${id}/`))?.between ?? []
+  const sides = remembered(
+    (each: DatedStep): readonly string[] =>
+      site.doors.find(({ id }) => each.step.key.startsWith(`doors/${id}/`))?.between ?? [],
+  )
+  const openWithout = remembered((near: string) => reachable(site, new Set([near])))
   const behind = (far: string | null, near: string | null) =>
-    far !== null && near !== null && far !== near && !reachable(site, new Set([near])).has(far)
+    far !== null && near !== null && far !== near && !openWithout(near).has(far)
   const dries = (each: DatedStep) => each.step.hours === 0
   return [
     [
@@ -99,13 +102,18 @@ function rulesOf(site: Site, isLived: (room: string) => boolean): [string, Pair]
     ],
     [
       "oak up before doors below",
-      (a, b) =>
-        isDoorBelow(b, site, isLived) &&
-        a.step.stage === "acclimatise" &&
-        room(a) !== null &&
-        !isLived(room(a)!),
+      (a, b) => isBelow(b) && a.step.stage === "acclimatise" && room(a) !== null && !isLived(room(a)!),
     ],
   ]
+}
+
+/** A question whose answers are kept. */
+function remembered<K, V>(ask: (key: K) => V): (key: K) => V {
+  const known = new Map<K, V>()
+  return (key) => {
+    if (!known.has(key)) known.set(key, ask(key))
+    return known.get(key)!
+  }
 }
 
 /** Old leaf, lining and new leaf of a doorway between rooms that people live in. */
