@@ -1,4 +1,5 @@
 import type { Trade } from "../trade.ts"
+import { floorsAcross } from "./across.ts"
 import { type FloorInputs, floorInputs } from "./inputs.ts"
 import { floorFacts } from "./plan-floor.ts"
 import { floorRules } from "./rules.ts"
@@ -23,4 +24,5 @@ export const floors: Trade<FloorInputs> = {
   facts: floorFacts,
   work: floorWork,
   sheets: floorSheets,
+  across: floorsAcross,
 }

@@ -8,6 +8,7 @@ import { areaOfAll, type FloorArea, floorArea } from "./area.ts"
 import { type DeckFixing, deckFixing } from "./deck.ts"
 import { type Direction, direction } from "./direction.ts"
 import type { FloorInputs } from "./inputs.ts"
+import { looseTongue } from "./loose-tongue.ts"
 import * as messages from "./messages.ts"
 import { type Movement, movement } from "./movement.ts"
 import {
@@ -38,6 +39,8 @@ export interface FloorPlan {
   readings: CheckedReading[]
   /** Thickness over the deck, mm. */
   buildUp: Mm
+  /** Where boards are laid back out of a doorway, groove to groove: loose tongue, mm. */
+  looseTongue: Mm
   findings: Finding[]
 }
 
@@ -73,6 +76,7 @@ export function planFloor(task: Task<FloorInputs>): { plan: FloorPlan | null; fi
     limits,
     readings: checkedReadings(room, limits),
     buildUp: board.thickness + underlay.thickness,
+    looseTongue: looseTongue(layout, moves.gap),
     findings: [],
   }
   findings.push(...judged(task, plan), ...readingFindings(room, limits, job.rules))

@@ -41,6 +41,18 @@ export function floorQuantities(task: Task<FloorInputs>, plan: FloorPlan): Quant
       unit: "m",
       from: `${plan.underlayTake.strips - 1} joints between ${plan.underlayTake.strips} strips`,
     }),
+    ...(plan.looseTongue > 0
+      ? [
+          line({
+            what: "loose tongue, to lay back out of a doorway",
+            product: null,
+            net: plan.looseTongue / 1000,
+            gross: plan.looseTongue / 1000,
+            unit: "m",
+            from: "rows wholly inside a doorway of the first row's wall; of the board maker",
+          }),
+        ]
+      : []),
     ...deckLines(task, plan).map(line),
     ...(input.joints === "glued"
       ? [

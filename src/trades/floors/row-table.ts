@@ -18,21 +18,31 @@ export function rowTable({ layout }: FloorPlan): Block {
     kind: "table",
     caption: "Rows in laying order, pieces left to right facing the first row's wall",
     columns: [
-      { label: "Row", as: "mark", width: 0.7 },
-      { label: "Width left", as: "figure", width: 1 },
-      { label: "Width right", as: "figure", width: 1 },
+      { label: "Row", as: "mark", width: 0.8 },
+      { label: "Wide, left", as: "figure", width: 1 },
+      { label: "Wide, right", as: "figure", width: 1 },
       { label: "Start", as: "figure", width: 1.1 },
-      { label: "from", width: 1 },
-      { label: "Whole", as: "figure", width: 0.8 },
+      { label: "from", width: 1.1 },
+      { label: "Whole", as: "figure", width: 1.2 },
       { label: "Finish", as: "figure", width: 1.1 },
-      { label: "from", width: 1 },
-      { label: "Keep, marked", width: 1.6 },
-      { label: "Cut out, ends", width: 2.6 },
-      { label: "Laid", as: "tick", width: 0.6 },
+      { label: "from", width: 1.1 },
+      { label: "Keep, marked", width: 1.5 },
+      { label: "Cut out, ends", width: 2.9 },
+      { label: "Laid", as: "tick", width: 0.9 },
     ],
     rows: layout.rows.flatMap((row) => row.runs.map((run) => rowCells(layout, run))),
-    note: "Lengths at the longer edge, mm. L: left factory end kept, only ends a row. R: right factory end kept, only begins a row. M: two cut ends, only from wall to wall. Measure the gap again before each cut at a wall: the wall is right, not the sheet.",
+    note: tableNote(layout),
   }
+}
+
+function tableNote(layout: FloorLayout): string {
+  const marks = layout.rows.flatMap((row) =>
+    row.runs.flatMap((run) => run.pieces.map((piece) => piece.source ?? "")),
+  )
+  const strips = marks.some((mark) => /[GT][LRMW]\d*$/.test(mark))
+    ? " G: a strip that kept its groove, T: its tongue; W: both ends. Keep strips long: they lay a last or first row."
+    : ""
+  return `Lengths at the longer edge, mm. Rip to the width given over the whole length first, then cut out. L: left factory end kept, only ends a row. R: right factory end kept, only begins a row. M: two cut ends, only from wall to wall.${strips} Measure the gap again before each cut at a wall: the wall is right, not the sheet.`
 }
 
 /** Offcuts left at the end, longest first. */
@@ -49,7 +59,6 @@ function rowCells(layout: FloorLayout, run: LaidRun): Row {
   const single = run.pieces.length === 1 ? run.pieces[0]! : undefined
   const start = single ?? run.pieces[0]!
   const finish = single ? undefined : run.pieces.at(-1)!
-  const whole = run.pieces.filter((piece) => piece.role === "whole").length
   return {
     cells: [
       run.name,
@@ -57,7 +66,7 @@ function rowCells(layout: FloorLayout, run: LaidRun): Row {
       widthText(layout, run.widths.right),
       lengthText(start),
       sourceText(layout, start),
-      whole > 0 ? String(whole) : "",
+      wholesText(run),
       finish ? lengthText(finish) : "wall to wall",
       finish ? sourceText(layout, finish) : "",
       keptText(layout, run),
@@ -65,6 +74,14 @@ function rowCells(layout: FloorLayout, run: LaidRun): Row {
       "",
     ],
   }
+}
+
+/** How many whole boards, and which of them are strips in hand. */
+function wholesText(run: LaidRun): string {
+  const wholes = run.pieces.filter((piece) => piece.role === "whole")
+  if (wholes.length === 0) return ""
+  const strips = wholes.flatMap((piece) => piece.source ?? [])
+  return strips.length > 0 ? `${wholes.length} (${strips.join(", ")})` : String(wholes.length)
 }
 
 function widthText(layout: FloorLayout, width: Mm): string {

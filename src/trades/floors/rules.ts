@@ -184,6 +184,15 @@ export const floorRules: RuleEntry[] = [
     source: null,
   },
   {
+    id: "floor-oil-refresh",
+    what: "an oiled floor is oiled again where it is walked on",
+    value: 12,
+    unit: "months",
+    range: "dwellings; bare patches at once",
+    status: "common practice",
+    source: null,
+  },
+  {
     id: "floor-acclimatise",
     what: "closed packs lie flat in the room before laying",
     value: 72,

@@ -8,6 +8,7 @@ import { type FloorPlan, floorAreas, planFloor } from "./plan-floor.ts"
 import { limitText } from "./readings.ts"
 import { firstLine, rowDrawing } from "./row-drawing.ts"
 import { leftOver, rowTable } from "./row-table.ts"
+import type { FloorLayout } from "./rows.ts"
 import { buildUpUndercut } from "./steps.ts"
 
 /** Blank lines for readings still to be taken, of each kind. */
@@ -98,7 +99,12 @@ function beginning(task: Task<FloorInputs>, plan: FloorPlan): string[] {
   return [
     `Boards run ${plan.direction.why}.`,
     `Strike a line ${mmText(from)} mm from wall ${wall}, from ${mmText(left)} to ${mmText(right)} mm along it: the far edge of row 1. Row 1 lies to the line, not to the wall.`,
-    "Face the wall of row 1; lay each row left to right, row after row away from it.",
+    "Face the wall of row 1; lay each row left to right, row after row away from it, groove towards that wall, tongue away.",
+    ...(plan.looseTongue > 0
+      ? [
+          `Rows inside the doorway of wall ${wall} are laid after row 1 along the wall, back out of the room: ${fixed(plan.looseTongue / 1000, 2)} m of loose tongue, glued.`,
+        ]
+      : []),
     `Open ${Math.min(task.job.rules.value("floor-mixed-packs"), Math.ceil(plan.layout.boards / plan.board.perPack))} packs and mix; compare batch numbers first.`,
     ...doorways,
     ...cupboards,
@@ -114,10 +120,16 @@ function boardsText(task: Task<FloorInputs>, plan: FloorPlan): string[] {
   const thumb = rules.value("floor-waste-rule-of-thumb")
   const byThumb = Math.ceil((laid * (1 + thumb / 100)) / boardArea)
   return [
-    `${layout.boards} boards of ${mmText(plan.board.length)} × ${mmText(plan.board.width)}; ${fixed(waste, 1)} % over the covered area (by the ${thumb} % rule: ${byThumb} boards). The area alone takes ${layout.bound}; whether fewer than ${layout.boards} can do is not proven. ${rules.value("floor-spare-boards")} spare is ordered besides.`,
+    `${layout.boards} boards of ${mmText(plan.board.length)} × ${mmText(plan.board.width)}; ${fixed(waste, 1)} % over the covered area (by the ${thumb} % rule: ${byThumb} boards). ${provenText(layout)} ${rules.value("floor-spare-boards")} spare is ordered besides.`,
     `Left over at the end: ${leftOver(layout)}.`,
     `Moisture of the boards ${movement.wasRead ? "as read" : "expected when laid"} ${fixed(movement.laidAt, 1)} %, in service ${fixed(movement.driest, 1)} to ${fixed(movement.dampest, 1)} %: across ${mmText(movement.across)} mm the floor may grow ${fixed(movement.growth, 1)} and shrink ${fixed(movement.shrinkage, 1)} mm in all, at ${fixed(movement.share * 100, 0)} % of solid oak's movement${movement.shareByMaker ? " (maker's figure)" : ""}. Gap by rule ${mmText(movement.byRule)}, by calculation ${mmText(movement.byCalculation)}; a skirting must cover ${fixed(movement.widest, 1)} mm.`,
   ]
+}
+
+function provenText({ boards, bound }: FloorLayout): string {
+  return boards === bound
+    ? "For rows set so, that is proven fewest."
+    : `No plan for rows set so takes fewer than ${bound}; whether fewer than ${boards} can do is not proven.`
 }
 
 function readingsTable(_task: Task<FloorInputs>, plan: FloorPlan): Block {
@@ -241,6 +253,10 @@ function laidChecks(task: Task<FloorInputs>, plan: FloorPlan): { text: string; w
           {
             text: `Oiled, ${task.input.oilCoats} coat${task.input.oilCoats === 1 ? "" : "s"}; ${oilWaits(task)}`,
             write: "date, time",
+          },
+          {
+            text: `Re-oil where it is walked on ${task.job.rules.value("floor-oil-refresh")} months after, then yearly`,
+            write: "first due",
           },
           { text: "Oily rags hung out singly or soaked in a lidded tin" },
         ]

@@ -1,8 +1,9 @@
-import { roundHalfUp, squareMetres } from "../../kernels/units.ts"
+import { type Mm, roundHalfUp, squareMetres } from "../../kernels/units.ts"
 import { dryingRests } from "../../rulebook/drying.ts"
 import { noWork, type Task, type Work } from "../trade.ts"
 import { floorCautions } from "./cautions.ts"
 import type { FloorInputs } from "./inputs.ts"
+import { lengthOf, type Offcut } from "./layout/boards.ts"
 import { oilFindings, oilProcesses } from "./oil.ts"
 import { type FloorPlan, floorAreas, planFloor } from "./plan-floor.ts"
 import { floorQuantities } from "./quantities.ts"
@@ -66,6 +67,7 @@ function resultsOf(plan: FloorPlan): Record<string, unknown> {
   const { whole, laid } = floorAreas(plan)
   return {
     finish: "floating-board",
+    product: plan.board.id,
     areaToWalls: roundHalfUp(whole, 3),
     areaLaid: roundHalfUp(laid, 3),
     gap: movement.gap,
@@ -80,7 +82,9 @@ function resultsOf(plan: FloorPlan): Record<string, unknown> {
     packs: Math.ceil(layout.boards / plan.board.perPack),
     bought: roundHalfUp(squareMetres(layout.areas.bought), 3),
     lost: roundHalfUp(squareMetres(layout.areas.lost), 3),
-    offcuts: roundHalfUp(squareMetres(layout.areas.offcuts), 3),
+    offcutArea: roundHalfUp(squareMetres(layout.areas.offcuts), 3),
+    provenFewest: layout.boards === layout.bound,
+    offcuts: layout.offcuts.map(offcutOf(layout.board.length)),
     screws: plan.deck?.screws ?? 0,
     rows: layout.rows.flatMap((row) =>
       row.runs.map((run) => ({
@@ -96,4 +100,12 @@ function resultsOf(plan: FloorPlan): Record<string, unknown> {
       })),
     ),
   }
+}
+
+function offcutOf(boardLength: Mm) {
+  return (offcut: Offcut) => ({
+    mark: offcut.mark,
+    length: roundHalfUp(lengthOf(offcut), 1),
+    end: offcut.to === boardLength ? "right" : offcut.from === 0 ? "left" : "none",
+  })
 }

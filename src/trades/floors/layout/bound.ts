@@ -1,6 +1,6 @@
 import type { Mm } from "../../../kernels/units.ts"
 import { type EndLimits, type Role, type Run, same } from "./end-plan.ts"
-import { type Need, needOf } from "./profile.ts"
+import { leastNeeds, type Need, needOf } from "./profile.ts"
 
 /** A piece of a filling. */
 interface Piece {
@@ -116,10 +116,11 @@ function byPlace(
   }
 }
 
-function laneWeights(runs: readonly Run[], { boardWidth, kerf }: EndLimits): LaneWeight[] {
+function laneWeights(runs: readonly Run[], limits: EndLimits): LaneWeight[] {
+  const { boardWidth, kerf } = limits
   const widths = { groove: [] as Mm[], tongue: [] as Mm[] }
   for (const run of runs) {
-    for (const { need } of spansOf(run, boardWidth)) {
+    for (const { need } of needsOf(run, limits)) {
       if (need.groove && !need.tongue) widths.groove.push(need.width)
       if (need.tongue && !need.groove) widths.tongue.push(need.width)
     }
@@ -164,7 +165,7 @@ function lightest(ways: readonly Piece[][], weight: LengthWeight, lane: LaneWeig
 /** Every filling of one run within the rules at which a weight can be least. */
 function waysToFill(run: Run, limits: EndLimits, cuts: readonly number[]): Piece[][] {
   const { boardLength, leastEnd } = limits
-  const narrowest = spansOf(run, limits.boardWidth)
+  const narrowest = needsOf(run, limits)
   const pieces = (joints: readonly Mm[]) => {
     const ends = [run.left, ...joints, run.right]
     return ends.slice(1).map((right, index): Piece => {
@@ -219,10 +220,6 @@ function leastNeed(need: Need, spans: readonly { need: Need }[]): Need {
   return { ...need, width: Math.min(need.width, ...widths) }
 }
 
-function spansOf(run: Run, boardWidth: Mm): { need: Need }[] {
-  return (run.profile ?? []).flatMap(({ from, to }) =>
-    [from, to].map((x) => ({
-      need: needOf(run.profile, boardWidth, { left: Math.max(from, x - 1), right: Math.min(to, x + 1) }),
-    })),
-  )
+function needsOf(run: Run, { boardWidth, leastEnd }: EndLimits): { need: Need }[] {
+  return leastNeeds(run.profile, boardWidth, { left: run.left, right: run.right, leastEnd })
 }

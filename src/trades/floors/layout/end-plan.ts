@@ -43,6 +43,7 @@ export interface EndPlan {
   boards: number
   /** No plan that keeps the rules takes fewer. */
   bound: number
+  /** Full-width offcuts left at the end; strips that no row takes are thrown away. */
   offcuts: Offcut[]
   cuts: number
   /** Breaches of stagger and least end that could not be avoided, mm over all. */

@@ -11,7 +11,7 @@ import {
   sameness,
   withRun,
 } from "./floor-state.ts"
-import { needOf } from "./profile.ts"
+import { leastNeeds } from "./profile.ts"
 import { startLengths } from "./starts.ts"
 import { type Choice, type Place, Stock, type StripsWanted } from "./stock.ts"
 
@@ -59,7 +59,8 @@ type Limits = EndLimits & { strips: StripsWanted }
  */
 export function fillRuns(runs: readonly Run[], limits: EndLimits, quick = false): EndPlan {
   const own: Limits = { ...limits, strips: stripsWanted(runs, limits) }
-  const ahead = runs.map((run, index) => ({ run, demand: stripDemands(runs, limits)[index]! }))
+  const demands = stripDemands(runs, limits)
+  const ahead = runs.map((run, index) => ({ run, demand: demands[index]! }))
   if (quick) return planOf(searched(ahead, own, rough), ahead, own, 0)
   const bound = fewestPossible(runs, limits)
   let best: State | undefined
@@ -190,32 +191,31 @@ function placesOf(run: Run, start: Mm, boardLength: Mm): Place[] {
 }
 
 /** The least widths in which runs take strips with a groove and with a tongue. */
-function stripsWanted(runs: readonly Run[], { boardWidth }: EndLimits): StripsWanted {
+function stripsWanted(runs: readonly Run[], limits: EndLimits): StripsWanted {
   const wanted = { groove: Number.POSITIVE_INFINITY, tongue: Number.POSITIVE_INFINITY }
-  for (const run of runs) {
-    for (const span of run.profile ?? []) {
-      const need = needOf(run.profile, boardWidth, { left: span.from, right: span.to })
-      if (need.groove && need.tongue) continue
-      if (!need.tongue) wanted.groove = Math.min(wanted.groove, need.width)
-      if (!need.groove) wanted.tongue = Math.min(wanted.tongue, need.width)
-    }
+  for (const { need } of runs.flatMap((run) => needsOf(run, limits))) {
+    if (need.groove && !need.tongue) wanted.groove = Math.min(wanted.groove, need.width)
+    if (need.tongue && !need.groove) wanted.tongue = Math.min(wanted.tongue, need.width)
   }
   return wanted
 }
 
 /** After each run, the length still to come that strips can serve. */
-function stripDemands(runs: readonly Run[], { boardWidth }: EndLimits): StripDemand[] {
+function stripDemands(runs: readonly Run[], limits: EndLimits): StripDemand[] {
   const demands: StripDemand[] = []
   const still = { groove: 0, tongue: 0 }
   for (const run of [...runs].reverse()) {
     demands.unshift({ ...still })
-    for (const span of run.profile ?? []) {
-      const need = needOf(run.profile, boardWidth, { left: span.from, right: span.to })
-      if (!need.tongue) still.groove += span.to - span.from
-      if (!need.groove) still.tongue += span.to - span.from
+    for (const { need, length } of needsOf(run, limits)) {
+      if (!need.tongue) still.groove += length
+      if (!need.groove) still.tongue += length
     }
   }
   return demands
+}
+
+function needsOf(run: Run, { boardWidth, leastEnd }: EndLimits) {
+  return leastNeeds(run.profile, boardWidth, { left: run.left, right: run.right, leastEnd })
 }
 
 /** The search only counts; what it found is laid once more with a mark on every offcut. */
@@ -235,6 +235,7 @@ function planOf(found: State, ahead: readonly Ahead[], limits: Limits, bound: nu
     )!
     return taken
   })
-  const { boards, offcuts, cuts, breach } = state
-  return { pieces, boards, bound, offcuts: [...offcuts], cuts, breach }
+  const { boards, cuts, breach } = state
+  const offcuts = state.offcuts.filter(({ low, high }) => high - low === limits.boardWidth)
+  return { pieces, boards, bound, offcuts, cuts, breach }
 }

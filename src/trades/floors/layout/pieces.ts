@@ -77,7 +77,7 @@ export function notchesOf(parts: readonly Region[], rip: Rip): Notch[] {
 
 /** True for what a leaning end leaves out: told with the ends, not with the notches. */
 function isLean({ from, to, depth }: Notch, length: Mm): boolean {
-  const atEnd = from < hair || to > length - hair
+  const atEnd = from < leastNotch || to > length - leastNotch
   return atEnd && Math.abs(depth.left - depth.right) >= lengthwise * (to - from)
 }
 

@@ -73,6 +73,29 @@ export function needOf(profile: Profile, width: Mm, piece: { left: Mm; right: Mm
   return { groove, tongue, width: groove ? Math.max(0, high) : Math.max(0, high - low) }
 }
 
+/**
+ * What pieces of a run need at least, place by place: every piece reaches so far in from the run's ends that it covers one of these places.
+ * @param leastEnd shortest piece of a jointed run, mm
+ */
+export function leastNeeds(
+  profile: Profile,
+  width: Mm,
+  run: { left: Mm; right: Mm; leastEnd: Mm },
+): { need: Need; length: Mm }[] {
+  if (!profile) return []
+  const { left, right, leastEnd } = run
+  if (right - left < 2 * leastEnd + 1)
+    return [{ need: needOf(profile, width, { left, right }), length: right - left }]
+  return profile.flatMap((span) => {
+    const from = Math.max(span.from, left + leastEnd)
+    const to = Math.min(span.to, right - leastEnd)
+    if (to - from < 2 * hair) return []
+    const place = (x: Mm) => ({ left: Math.max(from, x - 2 * hair), right: Math.min(to, x + 2 * hair) })
+    const length = (span.to - span.from) / 2
+    return [from, to].map((x) => ({ need: needOf(profile, width, place(x)), length }))
+  })
+}
+
 function at(span: Span, ends: [Mm, Mm], x: Mm): Mm {
   return ends[0] + ((ends[1] - ends[0]) * (x - span.from)) / (span.to - span.from)
 }
