@@ -51,7 +51,7 @@ function lead(hung: HungDoor, fitted: Fitted): Block {
 
 const liningWords = {
   new: "new lining",
-  replace: "lining comes out, new one made",
+  replace: "lining replaced",
   keep: "lining stays",
   none: "no lining",
 } as const
@@ -71,7 +71,7 @@ function openingText({ door }: HungDoor): string {
     `wall ${halfText(door.wall)} thick`,
     door.plumb > 0 ? `${halfText(door.plumb)} out of plumb` : "plumb",
     door.twist === undefined ? "twist not taken" : `twist ${halfText(door.twist)}`,
-    `taped between ${takenTo[door.lengthsTo]}, heights from ${datums[door.heightsFrom]}`,
+    `taped: ${takenTo[door.lengthsTo]}, from ${datums[door.heightsFrom]}`,
   ]
   return `Opening: ${parts.join("; ")}.`
 }

@@ -18,7 +18,7 @@ export function workOrder(hung: HungDoor, fitted: Fitted, rules: RulesRead): Blo
   const padsAsked = work.certificate?.pads === undefined ? " Pads (data sheet): yes / no." : ""
   const fire = fitted.leaf.minutes > 0
   const items = [
-    `Check the mark: door ${door.id}, hinges on the ${door.hinges ?? "side to be asked"}.${fire ? ` Photograph label and plug; they stay on.${padsAsked}` : ""}`,
+    `Check the mark: door ${door.id}, hinges on the ${door.hinges ?? "side to be asked"}.${fire ? ` Photograph label and plug.${padsAsked}` : ""}`,
     keptLining(hung, fitted),
     ...trimming(fitted, rules),
     "Mark hinges on leaf and lining by the table; let flaps in flush; one screw each, try, then all.",
@@ -36,7 +36,7 @@ function keptLining({ door, floors, work }: HungDoor, { proud }: Fitted): string
   const foot =
     floors.rise > 0 ? `Foot of the kept lining is cut ${mmText(floors.buildUp)} above the deck. ` : ""
   const moved = proud !== null && proud > 0 ? `${proudText(proud, work.rebateBy)} ` : ""
-  return `${foot}${moved}Splice timber into old recesses not used again; filler does not hold there.`
+  return `${foot}${moved}Splice timber into old recesses not used again; filler does not hold.`
 }
 
 function stopText({ work }: HungDoor, { leaf, proud }: Fitted, rules: RulesRead): string {

@@ -26,10 +26,10 @@ export function partsTable(hung: HungDoor, fitted: Fitted, job: JobFacts, rules:
     kind: "table",
     caption: `Door ${hung.door.id}: marks from the top of the leaf, from under the lining's head, over the floor, mm`,
     columns: [
-      { label: "What", width: 35 },
-      { label: "Leaf", as: "figure", width: 17 },
-      { label: "Lining", as: "figure", width: 17 },
-      { label: "Floor", as: "figure", width: 17 },
+      { label: "What", width: 43 },
+      { label: "Leaf", as: "figure", width: 16 },
+      { label: "Lining", as: "figure", width: 16 },
+      { label: "Floor", as: "figure", width: 16 },
       { label: "How", width: 94 },
       { label: "In", as: "tick", width: 9 },
     ],
@@ -56,7 +56,7 @@ function hingeTexts(hung: HungDoor, { hinges }: Fitted, job: JobFacts, rules: Ru
 
 /** What sits on the lock side at a mark, and how far in. */
 function lockSideText(mark: Mark, hung: HungDoor, { latch, leaf }: Fitted, job: JobFacts): string {
-  const centred = `centred ${halfText(leaf.thickness / 2)} in from the knuckle face`
+  const centred = `centred ${halfText(leaf.thickness / 2)} in from knuckle face`
   const what = furniture(hung, job).map((each) => each.what)
   if (mark.of === "bolt") {
     const bolt = what.find((each) => each.startsWith("Thumb-turn")) ?? "Lock with keep"
@@ -65,7 +65,13 @@ function lockSideText(mark: Mark, hung: HungDoor, { latch, leaf }: Fitted, job: 
   const here = what.filter(
     (each) => /^(Latch|Handles)/.test(each) || (each.startsWith("Lock") && !hasBolt(hung.work)),
   )
-  const fitted = here.length > 0 ? `${here.join(", ").toLowerCase()}; ` : ""
+  const fitted =
+    here.length > 0
+      ? `${here
+          .map((each) => each.replace(" with keep", "").replace(", pair", ""))
+          .join(", ")
+          .toLowerCase()}; `
+      : ""
   return `${fitted}backset ${halfText(latch.backset)}; ${centred}${padText(hung)}`
 }
 
@@ -106,7 +112,7 @@ function sealRows(hung: HungDoor, fitted: Fitted, job: JobFacts): string[][] {
   const product = typeof hung.work.seal === "string" ? hung.work.seal : job.chosen("fire-seal")
   const name = job.product(product, "each")?.name ?? "Intumescent strip"
   const lengths = fitted.seals
-    .map((cut) => `${cut.where} ${cut.lengths.map(halfText).join(" + ")}`)
+    .map((cut) => `${cut.where.replace(" jamb", "")} ${cut.lengths.map(halfText).join(" + ")}`)
     .join("; ")
   return [[needsSmoke(hung) ? `${name}, with smoke blade` : name, lengths]]
 }
