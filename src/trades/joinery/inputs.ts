@@ -1,20 +1,26 @@
 import { z } from "zod"
+import { productId } from "../../intake/schema/products.ts"
 import {
   id,
   length,
   lengthOrNought,
   line,
+  type Reference,
   refersTo,
   smallOrNought,
   wallNumber,
 } from "../../intake/schema/values.ts"
+
+const moulding = productId("length")
+/** The same for a choice of `false` or a product: intake reads it at the choice itself. */
+const reference = { refersTo: "product" satisfies Reference, kinds: ["length"] }
 
 const lengths = z
   .array(length)
   .min(1)
   .max(60)
   .meta({ description: "Finished lengths, mm.", examples: [[900, 900]] })
-const nosingInput = z.strictObject({ product: id.optional(), lengths })
+const nosingInput = z.strictObject({ product: moulding.optional(), lengths })
 
 const trim = z
   .strictObject({
@@ -22,7 +28,7 @@ const trim = z
       description: "Id of a window, roof window or hatch of this room.",
       examples: ["RW1"],
     }),
-    product: id.optional().meta({ description: "Product id; the room's architrave where left out." }),
+    product: moulding.optional().meta({ description: "Product id; the room's architrave where left out." }),
     sides: z
       .union([z.literal(3), z.literal(4)])
       .optional()
@@ -39,7 +45,10 @@ const made = z
       .optional()
       .meta({ description: "Which one, where there are several.", examples: ["over the desk"] }),
     wall: wallNumber.optional(),
-    product: id.meta({ description: "Product id of what they are cut from.", examples: ["plank-18-220"] }),
+    product: moulding.meta({
+      description: "Product id of what they are cut from.",
+      examples: ["plank-18-220"],
+    }),
     lengths: lengths.meta({ description: "Finished lengths, mm.", examples: [[1200, 1200, 340]] }),
   })
   .meta({ description: "Pieces of something made on site." })
@@ -47,7 +56,7 @@ const made = z
 const threshold = z
   .strictObject({
     door: refersTo("door"),
-    product: id.optional(),
+    product: moulding.optional(),
     profile: line.meta({ description: "Kind of bar.", examples: ["ramp, tile 13 to oak 19"] }),
   })
   .meta({ description: "A threshold bar: which doorway, what kind of profile." })
@@ -68,7 +77,7 @@ export const stairParts = [
 const stairPart = z
   .strictObject({
     what: z.enum(stairParts).meta({ description: "Which part of the stair.", examples: ["handrail"] }),
-    product: id.meta({ description: "Product id of what it is cut from." }),
+    product: moulding.meta({ description: "Product id of what it is cut from." }),
     lengths,
   })
   .meta({ description: "Pieces of a stair: lengths along the longest edge, mm." })
@@ -96,15 +105,20 @@ export type StairWork = z.infer<typeof stairWork>
 export const joineryInputs = z
   .strictObject({
     skirting: z
-      .union([z.literal(false), id])
+      .union([z.literal(false), moulding])
       .optional()
-      .meta({ description: "Product id of the skirting, or false for none.", examples: ["skirting-145"] }),
+      .meta({
+        description: "Product id of the skirting, or false for none.",
+        examples: ["skirting-145"],
+        ...reference,
+      }),
     architrave: z
-      .union([z.literal(false), id])
+      .union([z.literal(false), moulding])
       .optional()
       .meta({
         description: "Product id of the architraves, or false for none.",
         examples: ["architrave-69"],
+        ...reference,
       }),
     without: z
       .array(wallNumber)
