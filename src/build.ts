@@ -110,17 +110,22 @@ function taskOf(
 
 type TaskFor = (trade: Trade, room: Room) => Task<unknown> | null
 
-/** What the trades offer of each room; a later trade sees what the earlier ones offered. */
+/** Twice round, so that a trade hears what those after it offer too (the tiler's floor decides the height of a lining). */
+const factRounds = 2
+
+/** What the trades offer of each room, room by room and trade by trade. */
 function passedFacts(
   trades: readonly Trade[],
   rooms: readonly Room[],
   taskFor: (trade: Trade, room: Room, known: Passed) => Task<unknown> | null,
 ): Passed {
   const passed = new Map<string, RoomFacts>()
-  for (const trade of trades) {
-    for (const room of rooms) {
-      const task = trade.facts ? taskFor(trade, room, passed) : null
-      if (task) passed.set(room.id, { ...passed.get(room.id), ...trade.facts!(task) })
+  for (let round = 0; round < factRounds; round++) {
+    for (const trade of trades) {
+      for (const room of rooms) {
+        const task = trade.facts ? taskFor(trade, room, passed) : null
+        if (task) passed.set(room.id, { ...passed.get(room.id), ...trade.facts!(task) })
+      }
     }
   }
   return passed
