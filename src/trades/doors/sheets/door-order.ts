@@ -23,8 +23,7 @@ export function workOrder(hung: HungDoor, fitted: Fitted, rules: RulesRead): Blo
     ...trimming(fitted, rules),
     "Mark hinges on leaf and lining by the table; let flaps in flush; one screw each, try, then all.",
     "Mark the spindle, bore, let in the latch; keeps on the lining by the table, tried with the latch before cutting.",
-    fire ? "Fit strips, broken only at the hinges. Never painted: strips, label, latch, hinges." : "",
-    isBareOak(hung) ? "Seal all six faces and every cut-out the same day; no plain steel on oak." : "",
+    finishText(fire, isBareOak(hung)),
     stopText(hung, fitted, rules),
   ].filter((each) => each !== "")
   return { kind: "list", caption: `Door ${door.id}: in this order`, items }
@@ -39,6 +38,13 @@ function keptLining({ door, floors, work }: HungDoor, { proud }: Fitted): string
   return `${foot}${moved}Splice timber into old recesses not used again; filler does not hold.`
 }
 
+/** Strips, and the sealing of bare oak, once everything is cut in. */
+function finishText(fire: boolean, oak: boolean): string {
+  const strips = fire ? "Fit strips, broken only at the hinges. " : ""
+  const seal = oak ? "Seal all six faces and cut-outs the same day; no plain steel on oak." : ""
+  return `${strips}${seal}`.trim()
+}
+
 function stopText({ work }: HungDoor, { leaf, proud }: Fitted, rules: RulesRead): string {
   if (proud !== null && proud <= 0) return "The old stop stays: the leaf closes on it all the way round."
   if (proud !== null && work.rebateBy === "deepen") return ""
@@ -48,9 +54,9 @@ function stopText({ work }: HungDoor, { leaf, proud }: Fitted, rules: RulesRead)
 function trimming({ across, up, leaf }: Fitted, rules: RulesRead): string[] {
   const edges = [
     { name: "hinge edge", values: across.map((each) => each.hingeTrim), how: ", evenly" },
-    { name: "lock edge", values: across.map((each) => each.lockTrim), how: ", top to bottom" },
+    { name: "lock edge", values: across.map((each) => each.lockTrim), how: "" },
     { name: "foot", values: up.map((each) => each.footTrim), how: ", square and level" },
-    { name: "head", values: up.map((each) => each.headTrim), how: ", left to right" },
+    { name: "head", values: up.map((each) => each.headTrim), how: "" },
   ]
   const cut = edges
     .filter(({ values }) => values.some((value) => value > 0))
@@ -58,10 +64,8 @@ function trimming({ across, up, leaf }: Fitted, rules: RulesRead): string[] {
       const figures = new Set(values).size === 1 ? values.slice(0, 1) : values
       return `${name} ${figures.map(halfText).join(" / ")}${how}`
     })
-  const taken =
-    cut.length > 0 ? `Take off: ${cut.join("; ")}; nothing elsewhere.` : "Nothing comes off the leaf."
-  const lipping =
-    leaf.minutes > 0 ? ` Lipping left: ${rules.value("door-lipping-least")} or as its data sheet says.` : ""
+  const taken = cut.length > 0 ? `Take off: ${cut.join("; ")}.` : "Nothing comes off the leaf."
+  const lipping = leaf.minutes > 0 ? ` Lipping left: ${rules.value("door-lipping-least")} (data sheet).` : ""
   return [`${taken} ${leadText(across, leaf, rules)}${lipping}`]
 }
 

@@ -1,5 +1,6 @@
 import type { SheetModel } from "../../../kernels/paper.ts"
 import type { HungDoor } from "../hanging/hung-door.ts"
+import { leafText } from "../hanging/leaf.ts"
 import { passText } from "./door-order.ts"
 
 /** Record of the fire-resisting doors for the archive: label, certificate, gaps with limits, photographs, date and name. It claims nothing. */
@@ -26,28 +27,41 @@ export function recordSheet({
       blocks: [
         {
           kind: "table",
-          caption: "Label, certificate and gaps as found after paint and floor",
+          caption: "Label and certificate as found",
           columns: [
-            { label: "Door", as: "mark" },
-            { label: "Side gap passes", as: "figure" },
-            { label: "Foot passes", as: "figure" },
-            { label: "Label number", as: "write", width: 3 },
-            { label: "Certificate", as: "write", width: 3 },
-            ...["Hinge side", "Lock side", "Head", "Foot"].map((label) => ({
+            { label: "Door", as: "mark", width: 2 },
+            { label: "What was hung", width: 7 },
+            ...["Label number", "Certificate", "Photo numbers"].map((label) => ({
               label,
               as: "write" as const,
-              width: 2,
+              width: 5,
             })),
-            { label: "Photo numbers", as: "write", width: 3 },
           ],
-          rows: fire.map(({ door, fitted }) => ({
-            cells: [
-              door.id,
-              passText(fitted!.gap),
-              passText(fitted!.threshold),
-              ...Array.from({ length: 7 }, () => ""),
-            ],
+          rows: fire.map(({ door, leaf, work }) => ({
+            cells: [door.id, leafText(leaf, door, work), "", "", ""],
           })),
+        },
+        {
+          kind: "table",
+          caption: "Gaps after paint and floor, at each point, mm",
+          columns: [
+            { label: "Door", as: "mark", width: 2 },
+            { label: "Where", width: 4 },
+            { label: "Passes", as: "figure", width: 3 },
+            ...["Top or left", "Middle", "Bottom or right"].map((label) => ({
+              label,
+              as: "write" as const,
+              width: 4,
+            })),
+          ],
+          rows: fire.flatMap(({ door, fitted }) =>
+            [
+              ["Hinge side", passText(fitted!.gap)],
+              ["Lock side", passText(fitted!.gap)],
+              ["Head", passText(fitted!.gap)],
+              ["Under the foot", passText(fitted!.threshold)],
+            ].map(([where, passes]) => ({ cells: [door.id, where!, passes!, "", "", ""] })),
+          ),
         },
         {
           kind: "list",
