@@ -132,3 +132,11 @@ export const MOVEMENT = [
     value: 1.1,
   },
 ].map((row) => ({ ...row, source: SHRINKAGE }))
+
+const EXAMPLE = "Wood Handbook, FPL-GTR-190, chapter 13, the example after equation 13-2, as printed"
+
+/** The handbook's own worked example in both units, to the printed digit: a flat-grained white fir board from 8 to 11 %. */
+export const PRINTED_CHANGES = [
+  { what: "232 mm", size: 232, change: 1.7, changeDigits: 1, end: 233.7, endDigits: 1 },
+  { what: "9.15 in", size: 9.15, change: 0.067, changeDigits: 3, end: 9.217, endDigits: 3 },
+].map((row) => ({ ...row, coefficient: 0.00245, from: 8, to: 11, source: EXAMPLE }))

@@ -6,7 +6,14 @@ import {
   saturationPressure,
   woodMoisture,
 } from "../../src/kernels/air.ts"
-import { DEW_POINTS, HUMIDITY_AT_20, MOVEMENT, SATURATION, WOOD_MOISTURE } from "../facts/air.ts"
+import {
+  DEW_POINTS,
+  HUMIDITY_AT_20,
+  MOVEMENT,
+  PRINTED_CHANGES,
+  SATURATION,
+  WOOD_MOISTURE,
+} from "../facts/air.ts"
 
 describe("moist air", () => {
   it.each(SATURATION)("saturation pressure at $what °C is $value hPa ($source)", ({ what, value }) => {
@@ -53,5 +60,11 @@ describe("wood in air", () => {
   it.each(MOVEMENT)("$what moves $value mm ($source)", (row) => {
     const change = dimensionalChange(row.size, row.coefficient, row.from, row.to)
     expect(Math.abs(change - row.value)).toBeLessThanOrEqual(0.00051)
+  })
+
+  it.each(PRINTED_CHANGES)("$what of white fir, 8 to 11 %, to the printed digit ($source)", (row) => {
+    const change = dimensionalChange(row.size, row.coefficient, row.from, row.to)
+    expect(change.toFixed(row.changeDigits)).toBe(row.change.toFixed(row.changeDigits))
+    expect((row.size + change).toFixed(row.endDigits)).toBe(row.end.toFixed(row.endDigits))
   })
 })

@@ -42,7 +42,7 @@ function tableNote(layout: FloorLayout): string {
   const strips = marks.some((mark) => /[GT][LRMW]\d*$/.test(mark))
     ? " G: a strip that kept its groove, T: its tongue; W: both ends. Keep strips long: they lay a last or first row."
     : ""
-  return `Lengths at the longer edge, mm. Rip to the width given over the whole length first, then cut out. L: left factory end kept, only ends a row. R: right factory end kept, only begins a row. M: two cut ends, only from wall to wall.${strips} Measure the gap again before each cut at a wall: the wall is right, not the sheet.`
+  return `Lengths at the longer edge, mm. new: cut of a fresh board; else the mark of the offcut. Rip to the width given over the whole length first, then cut out. L: left factory end kept, only ends a row. R: right factory end kept, only begins a row. M: two cut ends, only from wall to wall.${strips} Measure the gap again before each cut at a wall: the wall is right, not the sheet.`
 }
 
 /** Offcuts left at the end, longest first. */
@@ -94,7 +94,7 @@ function lengthText(piece: LaidPiece): string {
 
 function sourceText(layout: FloorLayout, piece: LaidPiece): string {
   if (piece.source) return piece.source
-  return lengthOf(piece) >= layout.board.length ? "whole" : "new board"
+  return lengthOf(piece) >= layout.board.length ? "whole" : "new"
 }
 
 /** Offcuts that this run leaves, whether used later or not. */

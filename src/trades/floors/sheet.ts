@@ -5,13 +5,13 @@ import type { Task, Work } from "../trade.ts"
 import type { FloorInputs } from "./inputs.ts"
 import { oilFullDays, oilGate } from "./oil.ts"
 import { type FloorPlan, floorAreas, planFloor } from "./plan-floor.ts"
-import { limitText } from "./readings.ts"
+import { limitText, type ReadingLimit } from "./readings.ts"
 import { firstLine, rowDrawing } from "./row-drawing.ts"
 import { leftOver, rowTable } from "./row-table.ts"
 import type { FloorLayout } from "./rows.ts"
 import { buildUpUndercut } from "./steps.ts"
 
-/** Blank lines for readings still to be taken, of each kind. */
+/** Lines for readings of each kind, taken or still to be taken; one is blank in any case. */
 const blankReadings = 2
 
 /** The floor sheet of one room; none where no floor is laid. */
@@ -98,7 +98,7 @@ function beginning(task: Task<FloorInputs>, plan: FloorPlan): string[] {
   const cupboards = plan.area.runsInto.map((hole) => `Runs through into: ${hole.name}.`)
   return [
     `Boards run ${plan.direction.why}.`,
-    `Strike a line ${mmText(from)} mm from wall ${wall}, from ${mmText(left)} to ${mmText(right)} mm along it: the far edge of row 1. Row 1 lies to the line, not to the wall.`,
+    `Strike a line ${mmText(from)} mm from wall ${wall}, from ${mmText(left)} to ${mmText(right)} mm along it: the far edge of row 1 (gap ${mmText(plan.movement.gap)} and what row 1 is wide there). Row 1 lies to the line, not to the wall.`,
     "Face the wall of row 1; lay each row left to right, row after row away from it, groove towards that wall, tongue away.",
     ...(plan.looseTongue > 0
       ? [
@@ -145,7 +145,7 @@ function readingsTable(_task: Task<FloorInputs>, plan: FloorPlan): Block {
     ...(reading.isWithin ? {} : { as: "hold" as const }),
   }))
   const blank = plan.limits.flatMap((limit) =>
-    Array.from({ length: blankReadings }, () => ({
+    Array.from({ length: blankLines(plan, limit) }, () => ({
       cells: [limit.label, limitText(limit), "", "", "", ""],
     })),
   )
@@ -163,6 +163,10 @@ function readingsTable(_task: Task<FloorInputs>, plan: FloorPlan): Block {
     rows: [...taken, ...blank],
     note: "Out of limits: stop, heat and ventilate, read again. Boards stay closed outside the room until then.",
   }
+}
+
+function blankLines({ readings }: FloorPlan, limit: ReadingLimit): number {
+  return Math.max(1, blankReadings - readings.filter((reading) => reading.limit === limit).length)
 }
 
 function underChecks(task: Task<FloorInputs>, plan: FloorPlan): { text: string; write?: string }[] {

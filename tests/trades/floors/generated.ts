@@ -12,12 +12,23 @@ export function seeded(seed: number): () => number {
   }
 }
 
+/** Least and most of a generated room, mm. */
+export interface RoomSize {
+  wide: [number, number]
+  deep: [number, number]
+}
+
+/** From a closet to a large room, to break the layout. */
+const anyRoom: RoomSize = { wide: [1500, 4600], deep: [1300, 3900] }
+/** Bedrooms and living rooms as they are built, to count boards on. */
+export const livedInRoom: RoomSize = { wide: [2700, 5200], deep: [2400, 4500] }
+
 /** A room walked clockwise, x right and y up, wall 1 along the top: out of square, with breast, nook, splay or column at random. */
-export function generatedRoom(seed: number): { outline: Point[]; holes: Point[][] } {
+export function generatedRoom(seed: number, size: RoomSize = anyRoom): { outline: Point[]; holes: Point[][] } {
   const random = seeded(seed)
   const whole = (least: number, most: number) => Math.round(least + random() * (most - least))
-  const wide = whole(1500, 4600)
-  const deep = whole(1300, 3900)
+  const wide = whole(...size.wide)
+  const deep = whole(...size.deep)
   const skew = () => whole(-18, 18)
   const outline: Point[] = [
     { x: 0, y: 0 },

@@ -84,6 +84,27 @@ describe("refusals and warnings, each with its place", () => {
     expect(found.find(({ code }) => code === "floor-row-too-thin")!.message).toContain("30 mm")
   })
 
+  it("each refusal names the rule's figure, the room's figure and a cure", () => {
+    const damp = { readings: [{ on: "2027-02-01", what: "deck", value: 14.5, instrument: "pin meter" }] }
+    const cases = [
+      { code: "floor-row-too-thin", given: { room: sized(4000, 32) }, figures: ["12 mm", "60 mm"] },
+      { code: "floor-reading-out", given: { room: damp }, figures: ["14.5 %", "12 %"] },
+      { code: "floor-run-too-long", given: { room: sized(8220, 3000) }, figures: ["8,186 mm", "8,000 mm"] },
+      {
+        code: "floor-gap-not-covered",
+        given: { facts: { skirting: { thickness: 12, height: 145 } } },
+        figures: ["12 mm", "18 mm"],
+      },
+      { code: "floor-held-twice", given: { input: { heldAlong: [1, 3] } }, figures: ["1 and 3", "one line"] },
+    ]
+    for (const { code, given, figures } of cases) {
+      const finding = planFloor(floorTask(given)).findings.find((each) => each.code === code)
+      const words = [finding?.message, finding?.expected].join(" ")
+      for (const figure of figures) expect(words, code).toContain(figure)
+      expect(finding?.mend?.length, code).toBeGreaterThan(20)
+    }
+  })
+
   it("nothing is left of a cupboard 18 deep", () => {
     const { plan, findings } = planFloor(floorTask({ room: sized(4000, 18) }))
     expect(plan).toBeNull()
