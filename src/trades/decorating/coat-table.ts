@@ -14,9 +14,9 @@ export function coatTable(task: Task<DecoratingInputs>, lines: CoatLine[]): Bloc
     kind: "table",
     caption: "Coats, in order",
     columns: [
-      { label: "Coat and paint", width: 4.2 },
-      { label: "On", width: 2.6 },
-      { label: "m²", as: "figure", width: 1.1 },
+      { label: "Coat and paint", width: 4.4 },
+      { label: "On", width: 2.5 },
+      { label: "m²", as: "figure", width: 1.4 },
       { label: "Paint l", as: "figure", width: 1.1 },
       { label: "Water l", as: "figure", width: 1.2 },
       { label: "Wait h", as: "figure", width: 0.95 },
@@ -30,7 +30,7 @@ export function coatTable(task: Task<DecoratingInputs>, lines: CoatLine[]): Bloc
         groupRow(task, group, index > 0 && group.lines[0]!.product === all[index - 1]!.lines[0]!.product),
       )
     }),
-    note: `Litres are net: what goes on the wall. Waits are elapsed hours at the planned air, nights included; then ready when: ${readyWords(lines)}.`,
+    note: `Litres are net. Waits are elapsed hours in the planned air, nights included; then ready when: ${readyWords(lines)}.`,
   }
 }
 

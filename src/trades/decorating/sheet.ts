@@ -116,7 +116,7 @@ function colourDrawing(task: Task<DecoratingInputs>): Block[] {
   const wall = wallUnderSlopes(task.room)
   if (!wall) return []
   const caption = `Slopes take the ${task.input.slopeIs}'s colour: the heavy line is where colours meet`
-  return [{ kind: "drawing", drawing: colourLine(wall, task.input), caption, maxHeight: 75 }]
+  return [{ kind: "drawing", drawing: colourLine(wall, task.input), caption, maxHeight: 60 }]
 }
 
 const stateWords = {
