@@ -57,10 +57,10 @@ const liningWords = {
 } as const
 const takenTo = { plaster: "plaster faces", brick: "bricks", stud: "studs", lining: "linings" } as const
 const datums = {
-  deck: "the bare deck",
-  "old-floor": "the old floor",
-  "finished-floor": "the finished floor",
-  ground: "the ground",
+  deck: "bare deck",
+  "old-floor": "old floor",
+  "finished-floor": "finished floor",
+  ground: "ground",
 } as const
 
 /** What the opening is: lining, rebate, wall, plumb, twist, and what it was taped to and from. */

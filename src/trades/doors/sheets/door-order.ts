@@ -55,7 +55,7 @@ function trimming({ across, up, leaf }: Fitted, rules: RulesRead): string[] {
   const edges = [
     { name: "hinge edge", values: across.map((each) => each.hingeTrim), how: ", evenly" },
     { name: "lock edge", values: across.map((each) => each.lockTrim), how: "" },
-    { name: "foot", values: up.map((each) => each.footTrim), how: ", square and level" },
+    { name: "foot", values: up.map((each) => each.footTrim), how: ", square" },
     { name: "head", values: up.map((each) => each.headTrim), how: "" },
   ]
   const cut = edges

@@ -26,11 +26,11 @@ export function partsTable(hung: HungDoor, fitted: Fitted, job: JobFacts, rules:
     kind: "table",
     caption: `Door ${hung.door.id}: marks from the top of the leaf, from under the lining's head, over the floor, mm`,
     columns: [
-      { label: "What", width: 43 },
+      { label: "What", width: 47 },
       { label: "Leaf", as: "figure", width: 16 },
       { label: "Lining", as: "figure", width: 16 },
       { label: "Floor", as: "figure", width: 16 },
-      { label: "How", width: 94 },
+      { label: "How", width: 91 },
       { label: "In", as: "tick", width: 9 },
     ],
     rows: [...marked, ...parts].map((cells) => ({ cells: [...cells, ""] })),
@@ -56,7 +56,7 @@ function hingeTexts(hung: HungDoor, { hinges }: Fitted, job: JobFacts, rules: Ru
 
 /** What sits on the lock side at a mark, and how far in. */
 function lockSideText(mark: Mark, hung: HungDoor, { latch, leaf }: Fitted, job: JobFacts): string {
-  const centred = `centred ${halfText(leaf.thickness / 2)} in from knuckle face`
+  const centred = `centre ${halfText(leaf.thickness / 2)} from knuckle face`
   const what = furniture(hung, job).map((each) => each.what)
   if (mark.of === "bolt") {
     const bolt = what.find((each) => each.startsWith("Thumb-turn")) ?? "Lock with keep"
