@@ -166,7 +166,9 @@ function datedSteps(given: Placeable, placing: Placing, zone: string): DatedStep
           ? `as reported on ${clockAt(start as Instant, zone).date}`
           : at > 0
             ? `follows at the same doorway: ${unit.steps[at - 1]!.title}`
-            : reasonOf(unit, cause, plan, delayed),
+            : given.pinned.size > 0 && cause.kind === "opening"
+              ? "still to do: goes on after the last day reported"
+              : reasonOf(unit, cause, plan, delayed),
       }
     })
   })

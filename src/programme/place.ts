@@ -171,6 +171,8 @@ class Placer {
     let cause: Cause = { kind: "opening" }
     for (const wait of waits) {
       const until = this.placing[wait.until][wait.unit]!
+      const isReported = cause.kind === "opening" && this.#given.pinned.has(wait.unit)
+      if (isReported) cause = { kind: "wait", unit: wait.unit }
       if (until <= from && !(until === from && cause.kind === "opening")) continue
       from = until
       cause = { kind: wait.visit ? "visit" : "wait", unit: wait.unit }

@@ -81,11 +81,15 @@ export function generatedTask(next: Seeded): ProgrammeTask {
     add("decorating", "dry-out", "plaster-dry", { hours: 0, ...gate(pick(20, 200), ["coat"]) })
     add("decorating", "mist", "mist", gate(5, ["coat"]))
     add("decorating", "white", "white", gate(5, ["coat"]))
-    add("tiling", "tile", "lay", { ...dirty, ...gate(28, ["walk"]) })
+    const isWay = room.use === "hall" || room.use === "landing"
+    if (!isWay) add("tiling", "tile", "lay", { ...dirty, ...gate(28, ["walk"]) })
     add("plumbing", "heat", "heating-on", gate(72, []))
     add("floors", "deck", "deck", dirty)
     add("floors", "acclimatise", "acclimatise", gate(72, ["close"]))
-    add("floors", "floor", "boards", { ...dirty, ...(next() < 0.3 ? gate(24, ["walk", "load"]) : {}) })
+    add("floors", "floor", "boards", {
+      ...dirty,
+      ...(next() < 0.3 && !isWay ? gate(24, ["walk", "load"]) : {}),
+    })
     add("joinery", "second-fix", "architraves", dirty)
     add("electrics", "second-fix", "fit")
     add("decorating", "woodwork", "finish", gate(7, ["coat"]))
@@ -94,7 +98,7 @@ export function generatedTask(next: Seeded): ProgrammeTask {
       after: [`electrics/${room.id}/fit`, "nobody/there/at-all"],
     })
     add("floors", "covers-off", "uncover", { dusty: true })
-    add("floors", "oil", "oil-1", gate(one([3, 4, 6, 24]), ["walk", "wet"]))
+    add("floors", "oil", "oil-1", gate(one(isWay ? [3, 4, 6] : [6, 24]), ["walk", "wet"]))
     add("joinery", "nosings", "nosings", { ...dirty, ...gate(24, ["load"]) })
     return list
   }

@@ -17,7 +17,7 @@ export function orderBroken({ programme, site, file }: Checked): string[] {
       if (before === after) continue
       for (const [name, asks] of rules) {
         const until = name === "oak up before doors below" ? before.finish : before.ready
-        if (asks(before, after) && after.start < until)
+        if (after.start < until && asks(before, after))
           found.push(`${after.step.key} starts before ${before.step.key} is ready: ${name}`)
       }
     }

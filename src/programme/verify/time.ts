@@ -58,6 +58,19 @@ function hoursBroken(each: DatedStep, spansOn: Spans, zone: string): string[] {
   return found
 }
 
+const holidays = new Map<number, string[]>()
+
+function holidayIn(year: number, date: string): boolean {
+  const found = holidays.get(year) ?? holidaysOf(year, ENGLAND_AND_WALES).map((each) => each.date)
+  holidays.set(year, found)
+  return found.includes(date)
+}
+
+/** Every minute of a day as a clock shows it. */
+const clocks = Array.from({ length: 24 * 60 }, (_, minute) =>
+  [Math.floor(minute / 60), minute % 60].map((part) => String(part).padStart(2, "0")).join(":"),
+)
+
 type Spans = (day: Temporal.PlainDate, loud: boolean) => [number, number][]
 
 function spansIn(file: ProgrammeFile, zone: string): Spans {
@@ -80,13 +93,12 @@ function spansOf(
   const free =
     !file.days.includes(name) ||
     file.closed.some((closed) => closed.from <= date && date <= closed.to) ||
-    (file.holidays !== "none" && holidaysOf(day.year, ENGLAND_AND_WALES).some((each) => each.date === date))
+    (file.holidays !== "none" && holidayIn(day.year, date))
   if (free) return []
   const quiet = loud ? file.quiet.filter((each) => each.days.includes(name)) : []
   const stretches: [number, number][] = []
   let lastMinute = -2
-  for (let minute = 0; minute < 24 * 60; minute++) {
-    const clock = `${String(Math.floor(minute / 60)).padStart(2, "0")}:${String(minute % 60).padStart(2, "0")}`
+  for (const [minute, clock] of clocks.entries()) {
     const within = (span: { from: string; to: string }) => span.from <= clock && clock < span.to
     if (!file.hours.some(within) || quiet.some(within)) continue
     const before = stretches[stretches.length - 1]
