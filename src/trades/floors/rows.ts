@@ -1,8 +1,6 @@
-import { inset, intersection, offset } from "../../kernels/polygon/clip.ts"
-import { boundsOf, regionArea } from "../../kernels/polygon/measure.ts"
+import { regionArea } from "../../kernels/polygon/measure.ts"
 import type { Point } from "../../kernels/polygon/point.ts"
 import type { Region } from "../../kernels/polygon/region.ts"
-import { type StripPiece, strips } from "../../kernels/polygon/strips.ts"
 import type { Mm } from "../../kernels/units.ts"
 import { areaOf, type Offcut, type Stretch } from "./layout/boards.ts"
 import type { CutPiece, EndLimits, EndPlan, Run } from "./layout/end-plan.ts"
@@ -10,8 +8,8 @@ import { fillRuns } from "./layout/ends.ts"
 import { type Frame, frameOf, regionFromFrame, regionToFrame } from "./layout/frame.ts"
 import { type GridChoice, gridChoices } from "./layout/grid.ts"
 import { endLean, type Notch, notchesOf, partBetween } from "./layout/pieces.ts"
-import { profileOf } from "./layout/profile.ts"
 import { type Rip, ripOf, ripOfPiece, ripWidth } from "./layout/rips.ts"
+import { type RunShape, runsOf } from "./layout/row-runs.ts"
 
 /** A floor to be laid in rows. */
 export interface RowTask {
@@ -90,14 +88,8 @@ export interface FloorLayout {
 const settingsTried = 3
 /** Their distance from one another, mm. */
 const settingsApart: Mm = 12
-/** A run thinner than this stays part of the gap, mm: nobody can lay it. */
-const sliver: Mm = 3
-/** A strip with no more corners has no neck. */
-const mostPlainCorners = 4
 /** Ratios of areas are cleared of binary noise before they are rounded up. */
 const noise = 1e-9
-/** Lines of the grid reach this far beyond the floor, mm. */
-const beyond: Mm = 0.01
 
 /**
  * Lays a floor out in rows, from the first row's wall, each row left to right as one faces that wall.
@@ -111,13 +103,6 @@ export function layRows(task: RowTask): FloorLayout {
   const rows = runsOf(floor, setting.joint, task.board.width)
   const plan = fill(rows, task)
   return layoutOf(task, frame, rows, plan)
-}
-
-/** A run with the figure it fills. */
-interface RunShape extends Run {
-  shape: Region
-  bottom: Mm
-  top: Mm
 }
 
 function bestSetting(floor: readonly Region[], task: RowTask): GridChoice {
@@ -135,54 +120,6 @@ function bestSetting(floor: readonly Region[], task: RowTask): GridChoice {
   })
   const better = (a: EndPlan, b: EndPlan) => a.breach - b.breach || a.boards - b.boards
   return counted.reduce((best, next) => (better(next.plan, best.plan) < 0 ? next : best)).choice
-}
-
-function runsOf(floor: readonly Region[], joint: Mm, width: Mm): RunShape[] {
-  const levels = levelsOver(floor, joint, width)
-  const pieces = floor
-    .flatMap((region) => strips(region, levels))
-    .flatMap(withoutNecks)
-    .filter((piece) => thickness(piece) >= sliver)
-    .sort((a, b) => a.strip - b.strip || a.left - b.left || a.right - b.right)
-  const used = [...new Set(pieces.map((piece) => piece.strip))]
-  return pieces.map((piece) => {
-    const row = used.indexOf(piece.strip) + 1
-    const inRow = pieces.filter((other) => other.strip === piece.strip)
-    const letter = inRow.length > 1 ? String.fromCharCode("a".charCodeAt(0) + inRow.indexOf(piece)) : ""
-    return {
-      row,
-      name: `${row}${letter}`,
-      left: piece.left,
-      right: piece.right,
-      shape: piece.region,
-      bottom: levels[piece.strip]!,
-      top: levels[piece.strip + 1]!,
-      profile: profileOf(piece.region, { bottom: levels[piece.strip]!, top: levels[piece.strip + 1]! }),
-    }
-  })
-}
-
-function levelsOver(floor: readonly Region[], joint: Mm, width: Mm): Mm[] {
-  const box = boundsOf(floor.flatMap((region) => region.outline))
-  const first = Math.floor((box.bottom + beyond - joint) / width)
-  const last = Math.ceil((box.top - beyond - joint) / width)
-  return Array.from({ length: last - first + 1 }, (_, index) => joint + (first + index) * width)
-}
-
-/** Parts of a strip that hang together by less than can be laid, taken apart. */
-function withoutNecks(piece: StripPiece): StripPiece[] {
-  const { outline, holes } = piece.region
-  if (outline.length <= mostPlainCorners && holes.length === 0) return [piece]
-  const cores = inset(piece.region, sliver / 2).flatMap((core) => offset(core, sliver / 2))
-  return intersection(cores, [piece.region]).map((region) => {
-    const { left, right } = boundsOf(region.outline)
-    return { ...piece, region, left, right }
-  })
-}
-
-function thickness(piece: StripPiece): Mm {
-  const box = boundsOf(piece.region.outline)
-  return Math.min(box.top - box.bottom, box.right - box.left)
 }
 
 function fill(runs: readonly Run[], task: RowTask, quick = false): EndPlan {

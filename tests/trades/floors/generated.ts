@@ -24,7 +24,10 @@ const anyRoom: RoomSize = { wide: [1500, 4600], deep: [1300, 3900] }
 export const livedInRoom: RoomSize = { wide: [2700, 5200], deep: [2400, 4500] }
 
 /** A room walked clockwise, x right and y up, wall 1 along the top: out of square, with breast, nook, splay or column at random. */
-export function generatedRoom(seed: number, size: RoomSize = anyRoom): { outline: Point[]; holes: Point[][] } {
+export function generatedRoom(
+  seed: number,
+  size: RoomSize = anyRoom,
+): { outline: Point[]; holes: Point[][] } {
   const random = seeded(seed)
   const whole = (least: number, most: number) => Math.round(least + random() * (most - least))
   const wide = whole(...size.wide)
