@@ -34,8 +34,10 @@ function cannot(unit: Unit, cause: Cause, plan: UnitPlan): string {
         : `the way there is wet until then: ${named(other)}`
     case "visit":
       return `saved up for one visit, which waits for: ${named(other)}${dry(other)}`
-    default:
-      return `waits for: ${named(other)}${dry(other)}`
+    default: {
+      const own = unit.waits.find((wait) => wait.unit === cause.unit)
+      return `waits for: ${named(other)}${own?.until === "finish" ? "" : dry(other)}`
+    }
   }
 }
 

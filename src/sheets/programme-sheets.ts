@@ -21,7 +21,7 @@ export function programmeSheet(result: JobResult): SheetModel | null {
     hosted: true,
     orientation: "landscape",
     datum: null,
-    blocks: [...standing(result), ...chartPages(result), ...moved(result)],
+    blocks: [...chartPages(result), ...standing(result), ...moved(result)],
     rests: [],
   }
 }

@@ -66,7 +66,7 @@ function roomsOf(steps: readonly DatedStep[], date: IsoDate, zone: string): stri
   for (const each of steps) {
     const room = each.step.room ?? "House"
     const { date: day, time } = clockAt(each.start, zone)
-    if (!first.has(room)) first.set(room, day === date ? `${room} ${time}` : room)
+    if (!first.has(room)) first.set(room, day === date ? `${room}\u00a0${time}` : room)
   }
   return [...first.values()].join(", ")
 }
