@@ -1,7 +1,9 @@
+import type { ProgrammeFile } from "../intake/schema/programme.ts"
 import type { Instant } from "../kernels/calendar/instant.ts"
 import type { WorkCalendar } from "../kernels/calendar/work-calendar.ts"
 import type { Finding } from "../kernels/finding.ts"
 import type { IsoDate, WorkingHours } from "../kernels/units.ts"
+import type { Rules } from "../rulebook/rules.ts"
 import type { House } from "../survey/room.ts"
 import type { Step } from "../trades/trade.ts"
 
@@ -88,4 +90,13 @@ export interface Programme {
   /** Person-hours by crew. */
   labour: Map<string, WorkingHours>
   findings: Finding[]
+}
+
+/** A dated programme and all it was dated from. */
+export interface Checked {
+  programme: Programme
+  steps: readonly Step[]
+  site: Site
+  file: ProgrammeFile
+  rules: Rules
 }

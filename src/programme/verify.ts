@@ -1,20 +1,8 @@
-import type { ProgrammeFile } from "../intake/schema/programme.ts"
-import type { Rules } from "../rulebook/rules.ts"
-import type { Step } from "../trades/trade.ts"
-import type { Programme, Site } from "./programme.ts"
+import type { Checked } from "./programme.ts"
 import { orderBroken } from "./verify/order.ts"
 import { spaceBroken } from "./verify/space.ts"
 import { timeBroken } from "./verify/time.ts"
 import { visitsBroken } from "./verify/visits.ts"
-
-/** A dated programme and all it was dated from. */
-export interface Checked {
-  programme: Programme
-  steps: readonly Step[]
-  site: Site
-  file: ProgrammeFile
-  rules: Rules
-}
 
 /**
  * Everything a dated programme breaks, one line each, found without any of the code that dates: each step once; working

@@ -1,6 +1,5 @@
 import { stages } from "../../trades/stages.ts"
-import type { DatedStep, Site } from "../programme.ts"
-import type { Checked } from "../verify.ts"
+import type { Checked, DatedStep, Site } from "../programme.ts"
 import { reachable } from "./reach.ts"
 import { isReported } from "./time.ts"
 

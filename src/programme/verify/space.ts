@@ -1,7 +1,6 @@
 import { addDays } from "../../kernels/calendar/dates.ts"
 import { clockAt, instantAt } from "../../kernels/calendar/instant.ts"
-import type { DatedStep, Site } from "../programme.ts"
-import type { Checked } from "../verify.ts"
+import type { Checked, DatedStep, Site } from "../programme.ts"
 import { isDoorBelow, lived } from "./order.ts"
 import { reachable } from "./reach.ts"
 import { isReported } from "./time.ts"

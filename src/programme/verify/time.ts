@@ -1,8 +1,7 @@
 import { Temporal } from "temporal-polyfill"
 import type { ProgrammeFile } from "../../intake/schema/programme.ts"
 import { ENGLAND_AND_WALES, holidaysOf } from "../../kernels/calendar/holidays.ts"
-import type { DatedStep } from "../programme.ts"
-import type { Checked } from "../verify.ts"
+import type { Checked, DatedStep } from "../programme.ts"
 
 const minuteMs = 60_000
 const hourMs = 3_600_000

@@ -1,7 +1,7 @@
 import { datesBetween } from "../../kernels/calendar/dates.ts"
 import { clockAt } from "../../kernels/calendar/instant.ts"
 import { isWorkingDay } from "../../kernels/calendar/work-calendar.ts"
-import type { Checked } from "../verify.ts"
+import type { Checked } from "../programme.ts"
 
 /** Visits counted day by day; the limits kept or told; the finish, the bound, the first night and the labour. */
 export function visitsBroken({ programme, file }: Checked): string[] {

@@ -1,7 +1,6 @@
 import type { Instant } from "../../../src/kernels/calendar/instant.ts"
-import type { DatedStep } from "../../../src/programme/programme.ts"
+import type { Checked, DatedStep } from "../../../src/programme/programme.ts"
 import { programmeRules } from "../../../src/programme/rules.ts"
-import type { Checked } from "../../../src/programme/verify.ts"
 import type { Step } from "../../../src/trades/trade.ts"
 import { datedOf, programmeOf, siteOf } from "../../fixtures/programme.ts"
 import { rulesOf, surveyed } from "../../fixtures/rooms.ts"
