@@ -132,11 +132,9 @@ export const line = z
 
 /** One line of text that stands in the head or foot of a page: longer would not fit the paper. */
 export const headLine = (most: number) =>
-  line
-    .max(most)
-    .meta({
-      description: `One line of text, at most ${most} characters: it stands in the head or foot of pages.`,
-    })
+  line.max(most).meta({
+    description: `One line of text, at most ${most} characters: it stands in the head or foot of pages.`,
+  })
 
 /** A few lines of text for people. */
 export const text = z.string().min(1).max(2000).meta({ description: "Text of a few lines." })

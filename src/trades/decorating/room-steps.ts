@@ -10,10 +10,10 @@ export function prepare(task: Task<DecoratingInputs>, lines: CoatLine[]): Planne
   const old = [input.walls, input.ceiling, input.slopes].some((state) => state && state !== "new-plaster")
   const area = surfaceArea(lines)
   return whole(task, "prepare", {
-    title: old ? "Cover, wash, fill and rub down" : "Cover, check and fill",
+    title: old ? "Cover, wash, fill and rub down" : "Cover and check",
     detail: old
       ? "Wash, let dry, rub down wet, fill. Dull old gloss. Mend the cause of a stain first."
-      : "Mask pipes, boxes and windows; fill nicks. No filler or paint on dark plaster.",
+      : "Mask pipes, boxes and windows; mark nicks to fill. No filler or paint on dark plaster.",
     stage: "prepare",
     hours: job.rules.value("decor-out-set-up") + (old ? area / job.rules.value("decor-out-prepare") : 0),
     dusty: old,

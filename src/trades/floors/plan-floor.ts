@@ -44,8 +44,24 @@ export interface FloorPlan {
   findings: Finding[]
 }
 
-/** A floating floor worked out, or the findings that keep it from being so. */
-export function planFloor(task: Task<FloorInputs>): { plan: FloorPlan | null; findings: Finding[] } {
+/** A floor is planned once, for its work and again for its sheet: laying rows is the dearest of a room's calculations. */
+const planned = new WeakMap<Task<FloorInputs>, PlannedFloor>()
+
+/** A floating floor worked out, or the findings that keep it from being so. The same task gives the same plan. */
+export function planFloor(task: Task<FloorInputs>): PlannedFloor {
+  const before = planned.get(task)
+  if (before) return before
+  const now = worked(task)
+  planned.set(task, now)
+  return now
+}
+
+interface PlannedFloor {
+  plan: FloorPlan | null
+  findings: Finding[]
+}
+
+function worked(task: Task<FloorInputs>): PlannedFloor {
   const { job, room, input } = task
   const { board, underlay, oil } = products(job, input)
   const way = direction(room, input, task.at)
