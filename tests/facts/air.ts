@@ -33,7 +33,7 @@ export const DEW_POINTS = DEW_POINT_ROWS.flatMap(([temperature, values]) =>
 )
 
 const HANDBOOK =
-  "Wood Handbook, FPL-GTR-190, table 4-2 (as quoted by a transcription of the chapter in both unit systems)"
+  "Wood Handbook, FPL-GTR-190, table 4-2 (as quoted by a note that gives the chapter in both unit systems)"
 
 /** Equilibrium moisture content of wood, per cent; `within` is the tolerance. */
 export const WOOD_MOISTURE = [
@@ -67,7 +67,7 @@ export const HUMIDITY_AT_20 = [
   { moisture: 20, value: 89.1 },
 ].map((row) => ({
   ...row,
-  source: "inverse of Wood Handbook equation 4-5, as quoted by the same transcription",
+  source: "inverse of Wood Handbook equation 4-5, as quoted by the same note",
 }))
 
 const SHRINKAGE =
