@@ -252,6 +252,27 @@ const edge = (5 / 25.4) * 72
 /** 9 points, less what rounding of the page's own units takes. */
 const leastSize = 8.95
 
+describe("the foot of each sheet", () => {
+  it("says job, sheet, revision and address in the sheet itself, where a screen reader finds it", () => {
+    for (const sheet of manifest.sheets.filter((each) => each.hosted)) {
+      const path = new URL(sheet.url).pathname.split("/").slice(1, 3)
+      const html = readFileSync(join(output, "site", ...path, "index.html"), "utf8")
+      const foot = /<footer class="foot">([\s\S]*?)<\/footer>/.exec(html)?.[1] ?? ""
+      expect(foot, sheet.id).toContain(`sheet ${sheet.id}, revision draft, not issued`)
+      expect(foot, sheet.id).toContain(`<a href="${sheet.url}">${sheet.url}</a>`)
+    }
+  })
+
+  it("names the rulebook entries a sheet rests on", () => {
+    const path = manifest.sheets.find((each) => each.id === "J-53")!.url
+    const html = readFileSync(
+      join(output, "site", ...new URL(path).pathname.split("/").slice(1, 3), "index.html"),
+      "utf8",
+    )
+    expect(html).toMatch(/Rests on the rulebook entries: [^<]*saw-kerf/)
+  })
+})
+
 describe("markup in a file's text", () => {
   it("stands in the site's pages as text", () => {
     const pages = pathsBelow(join(output, "site")).filter((path) => path.endsWith(".html"))
