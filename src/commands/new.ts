@@ -32,6 +32,9 @@ export async function newCommand(args: readonly string[], { out, err, today }: N
   const filled = { ref: options.ref, code: newCode(), today, start: daysLater(today, daysToStart) }
   for (const file of templateFiles()) writeFilled(file, join(dir, file), filled)
   out(`${dir} is written. Fill in its files, then: npm run check -- --only ${options.ref}`)
+  out(
+    `Blank survey sheets to take to site: npm run build, then print/${options.ref}/survey-forms.pdf in the output folder`,
+  )
   return exitStatus.done
 }
 
