@@ -7,6 +7,7 @@ import { roomPlan } from "../survey/drawings/room-plan.ts"
 import type { Room } from "../survey/room.ts"
 import { datumText } from "../trades/datum.ts"
 import { type JobResult, resultsIn } from "./job-result.ts"
+import { headroomLabel } from "./words.ts"
 
 /** The room at a glance: plan, wall numbers, sizes, who is in when, lock-outs, hazards. */
 export function glanceSheet(result: JobResult, room: Room): SheetModel {
@@ -23,7 +24,7 @@ export function glanceSheet(result: JobResult, room: Room): SheetModel {
     orientation: "portrait",
     datum: datumText(room),
     blocks: [
-      sizes(room, floorBuildUp),
+      sizes(result, room, floorBuildUp),
       {
         kind: "drawing",
         drawing: roomPlan(room, { floorBuildUp, rules: result.rules }),
@@ -40,7 +41,7 @@ export function glanceSheet(result: JobResult, room: Room): SheetModel {
   }
 }
 
-function sizes(room: Room, buildUp: number): Block {
+function sizes(result: JobResult, room: Room, buildUp: number): Block {
   const items = [
     { label: "Floor", value: fixed(room.floorArea, 2), unit: "m²" },
     { label: "Round the walls", value: fixed(room.perimeter / 1000, 2), unit: "m" },
@@ -56,7 +57,8 @@ function sizes(room: Room, buildUp: number): Block {
     },
   ]
   if (room.ceiling.slopeArea > 0) {
-    items.push({ label: "Floor with over 1.5 m", value: fixed(room.headroom(1500, buildUp), 2), unit: "m²" })
+    const low = result.rules.value("survey-headroom-low")
+    items.push({ label: headroomLabel(low), value: fixed(room.headroom(low, buildUp), 2), unit: "m²" })
   }
   return { kind: "figures", items }
 }

@@ -8,6 +8,7 @@ import { floorAboveDatum } from "../survey/room-from.ts"
 import { datumText } from "../trades/datum.ts"
 import { hasWork } from "./glance.ts"
 import type { JobResult } from "./job-result.ts"
+import { headroomLabel } from "./words.ts"
 
 /** Zero of heights on a drawing, by the room's datum. */
 const zero: Record<Room["measured"]["heightsFrom"], string> = {
@@ -33,7 +34,7 @@ export function surveySheet(result: JobResult, room: Room): SheetModel {
     orientation: "portrait",
     datum: datumText(room),
     blocks: [
-      sizes(room, buildUp),
+      sizes(result, room, buildUp),
       {
         kind: "drawing",
         drawing: roomPlan(room, { floorBuildUp: buildUp, rules: result.rules, joists: true }),
@@ -59,7 +60,7 @@ export function surveySheet(result: JobResult, room: Room): SheetModel {
   }
 }
 
-function sizes(room: Room, buildUp: Mm): Block {
+function sizes(result: JobResult, room: Room, buildUp: Mm): Block {
   const [least, most] = [Math.min(...room.ceiling.heights), Math.max(...room.ceiling.heights)]
   const items = [
     { label: "Floor inside the walls", value: fixed(room.area, 2), unit: "m²" },
@@ -75,8 +76,10 @@ function sizes(room: Room, buildUp: Mm): Block {
   ]
   const sloping = [
     { label: "Slopes, windows out", value: fixed(room.ceiling.slopeNet, 2), unit: "m²" },
-    { label: "Floor with over 1.5 m", value: fixed(room.headroom(1500, buildUp), 2), unit: "m²" },
-    { label: "Floor with over 2.0 m", value: fixed(room.headroom(2000, buildUp), 2), unit: "m²" },
+    ...["survey-headroom-low", "survey-headroom-full"].map((id) => {
+      const height = result.rules.value(id)
+      return { label: headroomLabel(height), value: fixed(room.headroom(height, buildUp), 2), unit: "m²" }
+    }),
   ]
   return { kind: "figures", items: room.ceiling.slopeArea > 0 ? [...items, ...sloping] : items }
 }

@@ -1,3 +1,5 @@
+import { fixed, type Mm, metres } from "../kernels/units.ts"
+
 /** A quantity for the reader: two decimals for areas, lengths and litres, whole numbers for counts. */
 export function quantityText(value: number, unit: string): string {
   const rounded =
@@ -6,3 +8,8 @@ export function quantityText(value: number, unit: string): string {
 }
 
 const unitWords: Record<string, string> = { m2: "m²", m: "m", l: "l", nr: "no.", kg: "kg" }
+
+/** What a floor area counted only under enough headroom is called. */
+export function headroomLabel(height: Mm): string {
+  return `Floor with over ${fixed(metres(height), 1)} m`
+}

@@ -61,4 +61,21 @@ export const surveyRules: RuleEntry[] = [
     status: "common practice",
     source: null,
   },
+  {
+    id: "survey-headroom-low",
+    what: "headroom over the finished floor below which a floor counts as low",
+    value: 1500,
+    unit: "mm",
+    status: "common practice",
+    source: null,
+  },
+  {
+    id: "survey-headroom-full",
+    what: "headroom over the finished floor that counts as full",
+    value: 2000,
+    unit: "mm",
+    range: "2.0 m on stairs and landings by guidance; less is allowed over a loft stair",
+    status: "common practice",
+    source: null,
+  },
 ]

@@ -2,7 +2,7 @@ import type { Drawing, Shape } from "../../kernels/drawing/shapes.ts"
 import { halfPlane } from "../../kernels/polygon/clip.ts"
 import { between, type Point } from "../../kernels/polygon/point.ts"
 import { edgesOf, regionOf } from "../../kernels/polygon/region.ts"
-import { type Mm, mmText } from "../../kernels/units.ts"
+import { fixed, type Mm, metres, mmText } from "../../kernels/units.ts"
 import type { Rules } from "../../rulebook/rules.ts"
 import { roofWindowPlan } from "../ceiling.ts"
 import { offWall, rectangleOff, unitAlong } from "../plan-geometry.ts"
@@ -34,15 +34,12 @@ const shortOffset = 3
 const shortWall: Mm = 700
 /** Distance of wall numbers and door names inside the wall, mm of the room. */
 const numberInside: Mm = 230
-/** The headroom line that is drawn, mm over the finished floor. */
-const headroomDrawn: Mm = 1500
-
 /**
  * The plan of a room as surveyed: walls with numbers and lengths, openings with their swing, holes and cupboards, slopes and
  * beams overhead, the line of 1.5 m headroom over the finished floor, no-fix zones, first joist. Millimetres of the room.
  */
 export function roomPlan(room: Room, { floorBuildUp, rules, joists: showsJoists }: PlanOptions): Drawing {
-  const headroom = headroomLine(room, floorBuildUp)
+  const headroom = headroomLine(room, floorBuildUp, rules.value("survey-headroom-low"))
   const zones = room.hidden.flatMap((hidden) => zoneOnPlan(hidden, room, rules))
   const joists = showsJoists ? joistLine(room) : []
   const shapes: Shape[] = [
@@ -93,15 +90,17 @@ function overheadLines(room: Room): Shape[] {
   return [...lines, ...windows]
 }
 
-/** Dashed: where the ceiling comes down to 1.5 m over the finished floor; only its stretches inside the room. */
-function headroomLine(room: Room, floorBuildUp: Mm): Shape[] {
+/** Dashed: where the ceiling comes down to a headroom over the finished floor; only its stretches inside the room. */
+function headroomLine(room: Room, floorBuildUp: Mm, headroom: Mm): Shape[] {
   const lines = room
-    .headroomPlan(headroomDrawn, floorBuildUp)
+    .headroomPlan(headroom, floorBuildUp)
     .flatMap((region) => edgesOf(region.outline))
     .filter(({ from, to }) => !isOnWall(between(from, to, 1 / 2), room))
   return lines.flatMap(({ from, to }, index): Shape[] => [
     { kind: "line", from, to, stroke: stroke(0.35, "dashed") },
-    ...(index === 0 || lines.length <= 2 ? [label(between(from, to, 1 / 2), "1.5 m")] : []),
+    ...(index === 0 || lines.length <= 2
+      ? [label(between(from, to, 1 / 2), `${fixed(metres(headroom), 1)} m`)]
+      : []),
   ])
 }
 

@@ -3,7 +3,7 @@ import { boundsOf } from "../../kernels/polygon/measure.ts"
 import type { Point } from "../../kernels/polygon/point.ts"
 import { regionOf } from "../../kernels/polygon/region.ts"
 import { sectionAt } from "../../kernels/polygon/strips.ts"
-import { type Mm, mmText } from "../../kernels/units.ts"
+import { fixed, type Mm, metres, mmText } from "../../kernels/units.ts"
 import type { Rules } from "../../rulebook/rules.ts"
 import { heightOver } from "../elevation.ts"
 import type { Room, Wall } from "../room.ts"
@@ -26,9 +26,6 @@ const heightOffset = 7
 const small: Mm = 1000
 /** Size of the datum mark, mm of the room. */
 const mark: Mm = 90
-/** Headroom lines, mm over the finished floor. */
-const headrooms: readonly Mm[] = [1500, 2000]
-
 /** One wall seen from inside at true scale: outline, openings, heights from the datum, headroom lines, no-fix zones. */
 export function wallElevationDrawing(room: Room, wall: Wall, options: ElevationOptions): Drawing {
   return {
@@ -54,7 +51,7 @@ export function wallShapes(room: Room, wall: Wall, { floor, datum, rules }: Elev
   return [
     { kind: "polygon", points: wall.elevation, fill: "white", stroke: stroke(0.5) },
     ...floorLine(right, floor),
-    ...headroomLines(room, wall, floor),
+    ...headroomLines(room, wall, { floor, rules }),
     ...room.hidden
       .filter((hidden) => hidden.in === "wall" && hidden.wall === wall.number)
       .flatMap((hidden) => zoneOnWall(wall, zoneAlong(hidden, rules), hidden.what)),
@@ -102,9 +99,14 @@ function floorLine(right: Mm, floor: Mm): Shape[] {
   ]
 }
 
-/** 1.5 m and 2.0 m over the finished floor, as far as the wall reaches so high; only in rooms with slopes. */
-function headroomLines(room: Room, wall: Wall, floor: Mm): Shape[] {
+/** The low and the full headroom over the finished floor, as far as the wall reaches so high; only in rooms with slopes. */
+function headroomLines(
+  room: Room,
+  wall: Wall,
+  { floor, rules }: Pick<ElevationOptions, "floor" | "rules">,
+): Shape[] {
   if (room.ceiling.slopeArea <= 0) return []
+  const headrooms = [rules.value("survey-headroom-low"), rules.value("survey-headroom-full")]
   return headrooms.flatMap((height): Shape[] => {
     const y = height + floor
     const stretches = sectionAt(regionOf(wall.elevation), y)
@@ -119,7 +121,7 @@ function headroomLines(room: Room, wall: Wall, floor: Mm): Shape[] {
           stroke: stroke(0.18, "dashed"),
         }),
       ),
-      label({ x: last.to, y }, `${(height / 1000).toFixed(1)} m`),
+      label({ x: last.to, y }, `${fixed(metres(height), 1)} m`),
     ]
   })
 }
