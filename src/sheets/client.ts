@@ -1,9 +1,11 @@
-import { dateText, dayText } from "../kernels/calendar/date-text.ts"
-import { mondayOf } from "../kernels/calendar/dates.ts"
+import { dateText, dayText, momentText } from "../kernels/calendar/date-text.ts"
+import { datesBetween, mondayOf } from "../kernels/calendar/dates.ts"
 import { clockAt } from "../kernels/calendar/instant.ts"
+import { isWorkingDay } from "../kernels/calendar/work-calendar.ts"
 import { moneyText } from "../kernels/money.ts"
 import type { Block, Row, SheetModel } from "../kernels/paper.ts"
-import type { DatedStep } from "../programme/programme.ts"
+import type { IsoDate } from "../kernels/units.ts"
+import type { DatedStep, Programme } from "../programme/programme.ts"
 import type { JobResult } from "./job-result.ts"
 
 /** The client's sheets: the schedule of works in plain words, the choices to make, the price. None of them is published. */
@@ -27,13 +29,12 @@ function sheet(kind: string, title: string, purpose: string): Omit<SheetModel, "
 }
 
 function schedule(result: JobResult): SheetModel {
-  const { steps, zone, start, finish } = result.programme
-  const weeks = [...new Set(steps.map((each) => mondayOf(clockAt(each.start, zone).date)))].sort()
+  const { start, finish } = result.programme
   return {
     ...sheet(
       "client-schedule",
       "Schedule of works",
-      "What happens in which week, and which rooms you cannot use.",
+      "What happens in which week, in which rooms, and where nobody may walk.",
     ),
     blocks: [
       {
@@ -45,36 +46,70 @@ function schedule(result: JobResult): SheetModel {
         kind: "table",
         caption: "Week by week",
         columns: [
-          { label: "Week of", width: 16, as: "figure" },
-          { label: "What is done", width: 50 },
-          { label: "Rooms out of use", width: 34 },
+          { label: "Week of", width: 14, as: "figure" },
+          { label: "What is done", width: 34 },
+          { label: "Rooms worked in, and on how many days", width: 28 },
+          { label: "Keep out: wet", width: 24 },
         ],
-        rows: weeks.map((week) => weekRow(week, result)),
-        note: "Out of use: being worked in, or wet. Drying runs on through nights and weekends.",
+        rows: weeksOf(result.programme).map((week) => weekRow(week, result)),
+        note: "A room is out of use on the days it is worked in, and while its floor is wet. Drying runs on through nights and weekends.",
       },
       { kind: "sign", roles: ["Client", "Builder"] },
     ],
   }
 }
 
-function weekRow(week: string, result: JobResult): Row {
-  const { steps, zone } = result.programme
-  const own = steps.filter((each) => mondayOf(clockAt(each.start, zone).date) === week)
-  const names = new Map(result.house.rooms.map((room) => [room.id, room.name]))
-  const done = result.trades.flatMap((trade) => {
-    const here = own.filter((each) => each.step.trade === trade.id)
-    if (here.length === 0) return []
-    const rooms = [...new Set(here.map((each) => names.get(each.step.room ?? "") ?? "the house"))]
-    return [`${trade.title}: ${listText(rooms)}.`]
-  })
-  const shut = [...new Set(own.filter(isShut).map((each) => names.get(each.step.room ?? "") ?? ""))].filter(
-    Boolean,
-  )
-  return { cells: [dayText(week), done.join(" "), shut.length > 0 ? listText(shut) : "none"] }
+/** Mondays of every week in which something is worked on or a floor is wet, in order. */
+function weeksOf(programme: Programme): IsoDate[] {
+  const dates = programme.steps.flatMap((each) => [
+    ...workedDates(each, programme),
+    ...wetDates(each, programme),
+  ])
+  return [...new Set(dates.map(mondayOf))].sort()
 }
 
-function isShut(each: DatedStep): boolean {
-  return each.step.room !== null
+function weekRow(week: IsoDate, result: JobResult): Row {
+  const { programme, trades } = result
+  const names = new Map(result.house.rooms.map((room) => [room.id, room.name]))
+  const nameOf = (each: DatedStep) => names.get(each.step.room ?? "") ?? "the house"
+  const here = (dates: readonly IsoDate[]) => dates.filter((date) => mondayOf(date) === week)
+  const worked = programme.steps.filter((each) => here(workedDates(each, programme)).length > 0)
+  const done = trades.flatMap((trade) => {
+    const own = worked.filter((each) => each.step.trade === trade.id)
+    return own.length > 0 ? [`${trade.title}: ${listText([...new Set(own.map(nameOf))])}.`] : []
+  })
+  const rooms = [...new Set(worked.filter((each) => each.step.room !== null).map(nameOf))].map((name) => {
+    const own = worked.filter((each) => nameOf(each) === name)
+    return `${name} ${new Set(own.flatMap((each) => here(workedDates(each, programme)))).size}`
+  })
+  const wet = programme.steps
+    .filter((each) => here(wetDates(each, programme)).length > 0)
+    .map(
+      (each) =>
+        `${nameOf(each)}, from ${momentText(each.finish, programme.zone)} until ${momentText(each.ready, programme.zone)}`,
+    )
+  return {
+    cells: [
+      dayText(week),
+      done.join(" "),
+      rooms.join(", ") || "none",
+      [...new Set(wet)].join("; ") || "nowhere",
+    ],
+  }
+}
+
+/** Working days on which a step is worked on. */
+function workedDates({ start, finish }: DatedStep, { zone, calendar }: Programme): IsoDate[] {
+  return datesBetween(clockAt(start, zone).date, clockAt(finish, zone).date).filter((date) =>
+    isWorkingDay(date, calendar),
+  )
+}
+
+/** Days on which nobody may walk where a step was done. */
+function wetDates({ step, finish, ready }: DatedStep, { zone }: Programme): IsoDate[] {
+  return step.gate?.forbids.includes("walk")
+    ? datesBetween(clockAt(finish, zone).date, clockAt(ready, zone).date)
+    : []
 }
 
 /** Words joined for the reader: `a, b and c`. */
