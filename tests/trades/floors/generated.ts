@@ -1,5 +1,7 @@
+import { inset } from "../../../src/kernels/polygon/clip.ts"
 import type { Point } from "../../../src/kernels/polygon/point.ts"
 import type { Region } from "../../../src/kernels/polygon/region.ts"
+import type { RowTask } from "../../../src/trades/floors/rows.ts"
 
 /** A repeatable source of figures from 0 to 1 (mulberry32). */
 export function seeded(seed: number): () => number {
@@ -91,4 +93,32 @@ function splayed(outline: Point[], wide: number, deep: number): Point[] {
 /** The generated room as one figure. */
 export function regionOfRoom(room: { outline: Point[]; holes: Point[][] }): Region {
   return { outline: room.outline, holes: room.holes }
+}
+
+/** Limits and the usual board of generated floors, mm. */
+export const generatedLimits = { kerf: 3, leastEnd: 300, stagger: 300, leastRow: 60 }
+export const generatedBoard = { width: 189, length: 1860 }
+
+/** A generated room with rows along its top or its left wall, and boards of the usual size or any other. */
+export function generatedFloor(seed: number): RowTask {
+  const room = generatedRoom(seed)
+  const random = seeded(seed + 100_000)
+  const floor = inset(regionOfRoom(room), 10)
+  const longWay = random() < 0.5
+  const [start, end] = longWay
+    ? [room.outline[0]!, room.outline[1]!]
+    : [room.outline.at(-1)!, room.outline[0]!]
+  const board =
+    random() < 0.6
+      ? generatedBoard
+      : { width: 150 + Math.round(random() * 80), length: 1200 + Math.round(random() * 1000) }
+  return { floor, from: { start, end }, board, limits: generatedLimits }
+}
+
+/** A lived-in room with rows along its top wall and the usual board. */
+export function livedInFloor(seed: number): RowTask {
+  const room = generatedRoom(seed * 31, livedInRoom)
+  const [start, end] = [room.outline[0]!, room.outline[1]!]
+  const floor = inset(regionOfRoom(room), 10)
+  return { floor, from: { start, end }, board: generatedBoard, limits: generatedLimits }
 }
