@@ -34,16 +34,27 @@ export const kindNumbers: Readonly<Record<string, number>> = {
   "storey-plans": 60,
   "survey-form": 61,
   stair: 62,
+  collections: 63,
   // the client
   "client-schedule": 70,
   "client-choices": 71,
   "client-price": 72,
+  "client-cover": 73,
+  "client-rooms": 74,
+  "client-terms": 75,
+  "client-payments": 76,
+  "client-variations": 77,
+  "client-handover": 78,
+  "client-aftercare": 79,
   // the office
   workings: 80,
   rulebook: 81,
   orders: 82,
   price: 83,
   "revision-log": 84,
+  variations: 85,
+  "handover-record": 86,
+  register: 87,
 }
 
 /** A sheet with the number printed on it, e.g. `A1-04`, and the same in small letters for its address. */
