@@ -9,14 +9,18 @@ import {
   type State,
   type StripDemand,
   sameness,
+  type Weights,
   withRun,
 } from "./floor-state.ts"
 import { leastNeeds } from "./profile.ts"
 import { startLengths } from "./starts.ts"
 import { type Choice, type Place, Stock, type StripsWanted } from "./stock.ts"
+import { type WorthLeaving, waysJointed, waysSingle, worthLeaving } from "./ways.ts"
 
 /** How hard one pass of the search looks. */
-interface Effort {
+interface Effort extends Weights {
+  /** Only for floors of so few runs. */
+  upTo: number
   /** Fillings laid over all runs, about; and the least states kept after each run. */
   fillings: number
   least: number
@@ -24,30 +28,44 @@ interface Effort {
   steps: number
   /** Whether pieces are tried from a fresh board too, where an offcut would do. */
   choices: boolean
-  /** What an offcut is worth against a fresh board of its length. */
-  offcutWorth: number
+  /** Whether each end piece's cuts are looked at by themselves. */
+  piecewise: boolean
 }
 
+/** Floors of so few runs are small, and very small. */
+const fewRuns = 6
+const veryFewRuns = 4
+const usual: Effort = {
+  upTo: Number.POSITIVE_INFINITY,
+  fillings: 8_000,
+  least: 6,
+  steps: 10,
+  choices: false,
+  piecewise: false,
+  offcutWorth: 0.9,
+  looks: 1,
+}
+const thorough: Effort = { ...usual, upTo: fewRuns, steps: 24, choices: true, piecewise: true }
 /** Passes: the next is made only while boards stand above the bound. */
 const passes: readonly Effort[] = [
-  { fillings: 8_000, least: 6, steps: 10, choices: false, offcutWorth: 0.9 },
-  { fillings: 8_000, least: 6, steps: 10, choices: true, offcutWorth: 1 },
-  { fillings: 8_000, least: 6, steps: 16, choices: false, offcutWorth: 0.8 },
-  { fillings: 16_000, least: 6, steps: 24, choices: true, offcutWorth: 0.95 },
+  usual,
+  { ...usual, choices: true, offcutWorth: 1 },
+  { ...usual, steps: 16, offcutWorth: 0.8 },
+  { ...usual, fillings: 16_000, steps: 24, choices: true, offcutWorth: 0.95 },
+  { ...thorough, fillings: 60_000 },
+  { ...thorough, upTo: veryFewRuns, fillings: 200_000, steps: 16, offcutWorth: 1, looks: 0 },
+  { ...thorough, upTo: veryFewRuns, fillings: 200_000, steps: 48, offcutWorth: 1, looks: 0 },
 ]
-/** In floors of so few runs, one wider pass more. */
-const fewRuns = 6
-const thorough: Effort = { fillings: 60_000, least: 6, steps: 24, choices: true, offcutWorth: 0.9 }
 /** The rough look at a setting of the rows. */
-const rough: Effort = { fillings: 0, least: 3, steps: 8, choices: false, offcutWorth: 0.9 }
+const rough: Effort = { ...usual, fillings: 0, least: 3, steps: 8 }
 /** Fillings of one run from one state, about. */
 const fillingsEach = 50
 /** More states than this are never kept; so many times as many are gathered before the best are picked. */
-const mostBreadth = 400
+const mostBreadth = 2000
 const gathered = 4
 
 /** Limits with what the runs themselves ask of strips. */
-type Limits = EndLimits & { strips: StripsWanted }
+type Limits = EndLimits & { strips: StripsWanted; leaving: WorthLeaving }
 
 /**
  * Fills runs with boards: few boards first, then few cuts, then joints spread well apart. A search that keeps the best few part-laid
@@ -58,13 +76,17 @@ type Limits = EndLimits & { strips: StripsWanted }
  * @param quick one rough look, no bound
  */
 export function fillRuns(runs: readonly Run[], limits: EndLimits, quick = false): EndPlan {
-  const own: Limits = { ...limits, strips: stripsWanted(runs, limits) }
+  const own: Limits = {
+    ...limits,
+    strips: stripsWanted(runs, limits),
+    leaving: worthLeaving(runs, limits),
+  }
   const demands = stripDemands(runs, limits)
   const ahead = runs.map((run, index) => ({ run, demand: demands[index]! }))
   if (quick) return planOf(searched(ahead, own, rough), ahead, own, 0)
   const bound = fewestPossible(runs, limits)
   let best: State | undefined
-  for (const effort of runs.length <= fewRuns ? [...passes, thorough] : passes) {
+  for (const effort of passes.filter(({ upTo }) => runs.length <= upTo)) {
     const found = searched(ahead, own, effort)
     if (!best || finalOrder(found, best) < 0) best = found
     if (best.breach <= same && best.boards <= bound) break
@@ -73,7 +95,7 @@ export function fillRuns(runs: readonly Run[], limits: EndLimits, quick = false)
   return planOf(best!, ahead, own, isKept ? bound : Math.min(bound, best!.boards))
 }
 
-/** A run, and what strips can still serve after it. */
+/** A run, and what offcuts can still serve after it. */
 interface Ahead {
   run: Run
   demand: StripDemand
@@ -141,42 +163,37 @@ function fillings(
   const lay = (places: readonly Place[], choices: readonly Choice[]) => {
     const stock = new Stock(state, run, { limits, named: false })
     const used = places.map((place, index) => stock.take(place, choices[index]!).source !== null)
-    const { offcutWorth } = effort
     const next = withRun(
       state,
       { stock, filling: { places, choices }, demand },
-      { limits, offcutWorth, most: best.most },
+      { limits, effort, most: best.most },
     )
     if (next) best.offer(next)
     isLaid = true
     return used
   }
-  const layAll = (places: readonly Place[], choice: Choice) => {
-    const used = lay(
-      places,
-      places.map(() => choice),
-    )
+  const layAll = (places: readonly Place[], choices: readonly Choice[]) => {
+    const used = lay(places, choices)
     if (!effort.choices || !used.includes(true)) return
     const freshAt = (which: (index: number) => boolean) =>
       lay(
         places,
-        places.map((_, index) => (which(index) ? { ...choice, fresh: true } : choice)),
+        choices.map((choice, index) => (which(index) ? { ...choice, fresh: true } : choice)),
       )
     used.forEach((isUsed, index) => {
       if (isUsed) freshAt((other) => other === index)
     })
     if (used.indexOf(true) !== used.lastIndexOf(true)) freshAt(() => true)
   }
-  const ripWays = run.profile ? [false, true] : [false]
+  const how = { demand, leaving: limits.leaving, hard: effort.piecewise }
   if (length <= limits.boardLength + same) {
     const single: Place = { left: run.left, right: run.right, role: "single" }
-    for (const ripFirst of ripWays)
-      for (const fromRight of [false, true]) layAll([single], { ripFirst, fromRight })
+    for (const choice of waysSingle(run, how)) layAll([single], [choice])
   }
   if (length < 2 * limits.leastEnd && isLaid) return
   for (const start of startLengths(state, run, limits, effort.steps)) {
     const places = placesOf(run, start, limits.boardLength)
-    for (const ripFirst of ripWays) layAll(places, { ripFirst })
+    for (const choices of waysJointed(run, places, how)) layAll(places, choices)
   }
 }
 
@@ -200,12 +217,13 @@ function stripsWanted(runs: readonly Run[], limits: EndLimits): StripsWanted {
   return wanted
 }
 
-/** After each run, the length still to come that strips can serve. */
+/** After each run, the length still to come that offcuts can serve. */
 function stripDemands(runs: readonly Run[], limits: EndLimits): StripDemand[] {
   const demands: StripDemand[] = []
-  const still = { groove: 0, tongue: 0 }
+  const still = { length: 0, groove: 0, tongue: 0 }
   for (const run of [...runs].reverse()) {
     demands.unshift({ ...still })
+    still.length += run.right - run.left
     for (const { need, length } of needsOf(run, limits)) {
       if (!need.tongue) still.groove += length
       if (!need.groove) still.tongue += length
@@ -231,7 +249,7 @@ function planOf(found: State, ahead: readonly Ahead[], limits: Limits, bound: nu
     state = withRun(
       inRow(state, run.row),
       { stock, filling, demand },
-      { limits, offcutWorth: 1, most: Number.POSITIVE_INFINITY },
+      { limits, effort: { offcutWorth: 1, looks: 1 }, most: Number.POSITIVE_INFINITY },
     )!
     return taken
   })

@@ -27,10 +27,19 @@ export interface State {
   score: number
 }
 
-/** Length of run still to come that takes strips, by the edge they must have, mm. */
+/** Length of run still to come, and of it what takes strips, by the edge they must have, mm. */
 export interface StripDemand {
+  length: Mm
   groove: Mm
   tongue: Mm
+}
+
+/** What counts besides boards while floors are half laid. */
+export interface Weights {
+  /** What an offcut is worth against a fresh board of its length. */
+  offcutWorth: number
+  /** What good looks weigh: 1, or 0 where boards alone count. */
+  looks: 0 | 1
 }
 
 /** Offcuts and strips kept in hand: what nobody could keep in order on site is not planned with. */
@@ -43,6 +52,9 @@ const patternReach: Mm = 40
 /** What a pattern, and a stagger of less than twice the least, weigh against wasted length, mm. */
 const patternWeight: Mm = 40
 const nearStaggerWeight = 0.1
+
+/** Lengths are cleared of binary noise by this, mm. */
+const noise: Mm = 1e-6
 
 /** Nothing laid yet. */
 export function emptyFloor(): State {
@@ -77,12 +89,11 @@ export function inRow(state: State, row: number): State {
 
 /**
  * The floor with one more run filled; null where its score is above `most`.
- * @param offcutWorth what an offcut is worth against a fresh board of its length
  */
 export function withRun(
   state: State,
   filled: { stock: Stock; filling: Filling; demand: StripDemand },
-  { limits, offcutWorth, most }: { limits: EndLimits; offcutWorth: number; most: number },
+  { limits, effort, most }: { limits: EndLimits; effort: Weights; most: number },
 ): State | null {
   const { stock, filling, demand } = filled
   const { stagger, leastEnd } = limits
@@ -90,15 +101,19 @@ export function withRun(
   const joints: Mm[] = []
   for (let index = 1; index < places.length; index++) joints.push(places[index]!.left)
   const near = nearest(joints, state.last)
-  let breach = state.breach + (near < stagger ? stagger - near : 0)
+  let breach = state.breach + shortfall(stagger, near)
   if (joints.length > 0) {
     const ends = [places[0]!, places[places.length - 1]!]
-    for (const { left, right } of ends) breach += Math.max(0, leastEnd - (right - left))
+    for (const { left, right } of ends) breach += shortfall(leastEnd, right - left)
   }
   const looks = state.looks + patterns(joints, state) + Math.max(0, 2 * stagger - near) * nearStaggerWeight
   const offcuts = inHand(stock.offcuts, limits)
   const worth = worthOf(offcuts, demand, limits)
-  const score = stock.boards * limits.boardLength - worth * offcutWorth + breach * breachWeight + looks
+  const score =
+    stock.boards * limits.boardLength -
+    worth * effort.offcutWorth +
+    breach * breachWeight +
+    looks * effort.looks
   if (score > most) return null
   return {
     before: state,
@@ -147,7 +162,7 @@ function inHand(offcuts: readonly Offcut[], limits: EndLimits): readonly Offcut[
   return offcuts.filter((offcut) => keeps.has(offcut))
 }
 
-/** Length of board that offcuts can still stand for, mm: strips no more than is still wanted of them. */
+/** Length of board that offcuts can still stand for, mm: no more than is still to be laid, strips no more than is still wanted of them. */
 function worthOf(offcuts: readonly Offcut[], demand: StripDemand, limits: EndLimits): Mm {
   const { boardLength, boardWidth, leastEnd } = limits
   let full = 0
@@ -160,7 +175,12 @@ function worthOf(offcuts: readonly Offcut[], demand: StripDemand, limits: EndLim
     else if (low === 0) grooved += length
     else tongued += length
   }
-  return full + Math.min(grooved, demand.groove) + Math.min(tongued, demand.tongue)
+  return Math.min(demand.length, full + Math.min(grooved, demand.groove) + Math.min(tongued, demand.tongue))
+}
+
+/** By how much a length is short of the least; nothing where only binary noise parts them. */
+function shortfall(least: Mm, is: Mm): Mm {
+  return is < least - noise ? least - is : 0
 }
 
 function nearest(joints: readonly Mm[], others: readonly Mm[]): Mm {

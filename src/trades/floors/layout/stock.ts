@@ -24,8 +24,12 @@ export interface Choice {
   fresh?: boolean
   /** A rip first along the whole stock, then a cut across; else the cut first. */
   ripFirst?: boolean
+  /** A cut across first, longer than the piece, then the rip, then the cut to length. */
+  firstCut?: Mm
   /** A wall-to-wall piece cut off the right end, not the left. */
   fromRight?: boolean
+  /** A wall-to-wall piece cut out of the middle: so much is left on its left. */
+  leave?: Mm
 }
 
 /** Least widths that strips are still wanted in, by the edge they keep; infinite where none is. */
@@ -69,9 +73,11 @@ export class Stock {
     const offcut = choice.fresh ? undefined : this.#best(length, place.role, need)
     if (offcut) this.offcuts = this.offcuts.filter((other) => other !== offcut)
     else this.boards++
-    const stock = offcut ?? { board: this.boards, from: 0, to: boardLength, low: 0, high: boardWidth }
+    let stock: Stretch = offcut ?? { board: this.boards, from: 0, to: boardLength, low: 0, high: boardWidth }
     const keep = place.role === "start" || (place.role === "single" && choice.fromRight) ? "right" : "left"
-    const cut = this.#cut(stock, { length, keep, need, ripFirst: choice.ripFirst ?? false })
+    const first = choice.firstCut !== undefined && choice.firstCut > length ? choice.firstCut : null
+    if (choice.leave !== undefined) stock = this.#leaving(stock, choice.leave, length)
+    const cut = this.#cut(stock, { length, keep, need, first: choice.ripFirst ? lengthOf(stock) : first })
     const { board, from, to, low, high } = cut
     const { left, right, role } = place
     return { board, from, to, low, high, left, right, role, source: offcut?.mark ?? null }
@@ -96,12 +102,17 @@ export class Stock {
     return !(need.groove && offcut.low !== 0) && !(need.tongue && offcut.high !== boardWidth)
   }
 
-  #cut(stock: Stretch, how: { length: Mm; keep: "left" | "right"; need: Need; ripFirst: boolean }): Stretch {
-    if (how.ripFirst) {
-      const ripped = this.#rip(stock, how.need)
-      return this.#across(ripped, how.length, how.keep)
-    }
-    return this.#rip(this.#across(stock, how.length, how.keep), how.need)
+  /** What is left of a stock once so much is cut off its left end; all of it where the piece needs that. */
+  #leaving(stock: Stretch, leave: Mm, length: Mm): Stretch {
+    const rest = lengthOf(stock) - leave - this.#limits.kerf
+    return rest < length - same ? stock : this.#across(stock, rest, "right")
+  }
+
+  /** @param how.first length cut off before the rip, where it is longer than the piece; null: the piece is cut to length first */
+  #cut(stock: Stretch, how: { length: Mm; keep: "left" | "right"; need: Need; first: Mm | null }): Stretch {
+    if (how.first === null) return this.#rip(this.#across(stock, how.length, how.keep), how.need)
+    const ripped = this.#rip(this.#across(stock, how.first, how.keep), how.need)
+    return this.#across(ripped, how.length, how.keep)
   }
 
   #across(stock: Stretch, length: Mm, keep: "left" | "right"): Stretch {

@@ -1,22 +1,9 @@
 import { describe, expect, it } from "vitest"
-import type { EndLimits, Run } from "../../../../src/trades/floors/layout/end-plan.ts"
+import type { EndLimits } from "../../../../src/trades/floors/layout/end-plan.ts"
 import { fillRuns } from "../../../../src/trades/floors/layout/ends.ts"
-import { seeded } from "../generated.ts"
-import { fewestBoards, type Ripped } from "./exhaustive.ts"
+import { fewestBoards, rippedRun as ripped, plainRun as run, smallFloor } from "./exhaustive.ts"
 
 const limits: EndLimits = { boardLength: 1860, boardWidth: 189, kerf: 3, leastEnd: 300, stagger: 300 }
-const run = (row: number, right: number): Run => ({ row, name: String(row), left: 0, right, profile: null })
-/** A row that is ripped: keeping its groove (a last row) or its tongue (a first row). */
-const ripped = (
-  row: number,
-  right: number,
-  strip: { keeps: "groove" | "tongue"; width: number },
-  board = 189,
-): Run => {
-  const [low, high] = strip.keeps === "groove" ? [0, strip.width] : [board - strip.width, board]
-  return { ...run(row, right), profile: [{ from: 0, to: right, low: [low, low], high: [high, high] }] }
-}
-
 describe("runs filled with boards, by hand", () => {
   it("two rows of 900 come from one board of 1,860: 900 + 3 + 900", () => {
     const plan = fillRuns([run(1, 900), run(2, 900)], limits)
@@ -72,42 +59,31 @@ describe("rips of a first and a last row", () => {
   })
 })
 
-describe("against exhaustive search", () => {
-  const instances = 200
-  it(`${instances} small floors, a third with rips: as few boards as the least, and a bound that is none too high`, () => {
-    const over: number[] = []
-    const aboveBound: number[] = []
-    for (let seed = 1; seed <= instances; seed++) {
-      const { rows, small } = smallFloor(seed)
-      const exact = fewestBoards(rows, small, 50)
-      const plan = fillRuns(
-        rows.map((row) => row.run),
-        small,
-      )
-      expect(plan.breach).toBe(0)
-      over.push(plan.boards - exact)
-      aboveBound.push(exact - plan.bound)
-    }
-    expect(Math.min(...aboveBound)).toBeGreaterThanOrEqual(0)
-    expect(over.filter((more) => more !== 0)).toEqual([])
-  })
-})
+/** For many more instances than by default. */
+const longRun = 4 * 3600 * 1000
 
-function smallFloor(seed: number): { rows: Ripped[]; small: EndLimits } {
-  const random = seeded(seed * 7)
-  const kerf = random() < 0.5 ? 0 : 50
-  const small = { boardLength: 1000, boardWidth: 400, kerf, leastEnd: 200, stagger: 200 }
-  const length = () => 300 + 50 * Math.floor(random() * 46)
-  const count = 2 + Math.floor(random() * 2.2)
-  const usual = length()
-  const withRips = seed % 3 === 0
-  const width = () => 100 + 50 * Math.floor(random() * 5)
-  const rows = Array.from({ length: count }, (_, index): Ripped => {
-    const right = random() < 0.6 ? usual : length()
-    const keeps = index === 0 ? "tongue" : index === count - 1 ? "groove" : null
-    if (!withRips || !keeps) return { run: run(index + 1, right), strip: null }
-    const strip = { keeps, width: width() } as const
-    return { run: ripped(index + 1, right, strip, small.boardWidth), strip }
-  })
-  return { rows, small }
-}
+describe("against exhaustive search", () => {
+  const instances = Math.max(200, Number(process.env.GENERATED ?? 0))
+  const first = Number(process.env.FROM ?? 1)
+  it(
+    `${instances} small floors, a third with rips: as few boards as the least, and a bound that is none too high`,
+    () => {
+      const over: number[] = []
+      const aboveBound: number[] = []
+      for (let seed = first; seed < first + instances; seed++) {
+        const { rows, small } = smallFloor(seed)
+        const exact = fewestBoards(rows, small, 50)
+        const plan = fillRuns(
+          rows.map((row) => row.run),
+          small,
+        )
+        expect(plan.breach).toBe(0)
+        over.push(plan.boards - exact)
+        aboveBound.push(exact - plan.bound)
+      }
+      expect(Math.min(...aboveBound)).toBeGreaterThanOrEqual(0)
+      expect(over.filter((more) => more !== 0)).toEqual([])
+    },
+    longRun,
+  )
+})

@@ -1,4 +1,5 @@
 import type { EndLimits, Run } from "../../../../src/trades/floors/layout/end-plan.ts"
+import { seeded } from "../generated.ts"
 
 /** One piece to be cut, by the factory end it must keep, and the lanes of the board it takes up: along the groove, along the tongue. */
 interface Wanted {
@@ -108,4 +109,44 @@ function fewestForPieces(wanted: readonly Wanted[], limits: EndLimits, most: num
   }
   place(0)
   return best
+}
+
+/** A row of full-width boards from 0 to `right`. */
+export const plainRun = (row: number, right: number): Run => ({
+  row,
+  name: String(row),
+  left: 0,
+  right,
+  profile: null,
+})
+
+/** A row that is ripped: keeping its groove (a last row) or its tongue (a first row). */
+export const rippedRun = (
+  row: number,
+  right: number,
+  strip: { keeps: "groove" | "tongue"; width: number },
+  board = 189,
+): Run => {
+  const [low, high] = strip.keeps === "groove" ? [0, strip.width] : [board - strip.width, board]
+  return { ...plainRun(row, right), profile: [{ from: 0, to: right, low: [low, low], high: [high, high] }] }
+}
+
+/** A few rows drawn at random on a grid of 50 mm, a third of the floors with a ripped first and last row. */
+export function smallFloor(seed: number): { rows: Ripped[]; small: EndLimits } {
+  const random = seeded(seed * 7)
+  const kerf = random() < 0.5 ? 0 : 50
+  const small = { boardLength: 1000, boardWidth: 400, kerf, leastEnd: 200, stagger: 200 }
+  const length = () => 300 + 50 * Math.floor(random() * 46)
+  const count = 2 + Math.floor(random() * 2.2)
+  const usual = length()
+  const withRips = seed % 3 === 0
+  const width = () => 100 + 50 * Math.floor(random() * 5)
+  const rows = Array.from({ length: count }, (_, index): Ripped => {
+    const right = random() < 0.6 ? usual : length()
+    const keeps = index === 0 ? "tongue" : index === count - 1 ? "groove" : null
+    if (!withRips || !keeps) return { run: plainRun(index + 1, right), strip: null }
+    const strip = { keeps, width: width() } as const
+    return { run: rippedRun(index + 1, right, strip, small.boardWidth), strip }
+  })
+  return { rows, small }
 }
