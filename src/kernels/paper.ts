@@ -44,6 +44,9 @@ export type Block =
   | { kind: "sign"; roles: string[] }
   | { kind: "boxes"; caption: string; labels: string[] }
 
+/** How a sheet lies: A4 upright, A4 lying, or A3 lying and folded to A4. */
+export type Orientation = "portrait" | "landscape" | "fold-out"
+
 /** One sheet before it is numbered and bound: final text and drawings, nothing left to compute. */
 export interface SheetModel {
   /** Stable key of the kind of sheet, also its template's name: `floor`, `doors`, `saw` ... */
@@ -60,10 +63,12 @@ export interface SheetModel {
   audience: Audience[]
   /** True if the published site may carry it: no prices, no client details. */
   hosted: boolean
-  orientation: "portrait" | "landscape"
+  orientation: Orientation
   /** The datum of its heights and the face of its lengths in words, or null where it has none. */
   datum: string | null
   blocks: Block[]
+  /** The same figures for one large sheet, where the job asks for fold-outs. */
+  foldOut?: Block[]
   /** Ids of the rulebook entries it rests on. */
   rests: string[]
 }

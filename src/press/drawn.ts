@@ -1,13 +1,14 @@
 import { fitDrawing, layoutDrawing } from "../kernels/drawing/layout.ts"
 import { scaleText } from "../kernels/drawing/scale.ts"
 import { layoutSvg } from "../kernels/drawing/svg.ts"
-import type { Block, SheetModel } from "../kernels/paper.ts"
+import type { Block, Orientation } from "../kernels/paper.ts"
 import type { Mm } from "../kernels/units.ts"
 
-/** Paper left for the text area of a sheet, mm: A4 less its margins. */
-export const textArea: Record<SheetModel["orientation"], { width: Mm; height: Mm }> = {
+/** Paper left for the text area of a sheet, mm: A4 or A3 less its margins. */
+export const textArea: Record<Orientation, { width: Mm; height: Mm }> = {
   portrait: { width: 180, height: 236 },
   landscape: { width: 267, height: 149 },
+  "fold-out": { width: 390, height: 236 },
 }
 
 /** Most that a drawing takes of the height of a page unless its block says otherwise, so that its caption stays with it. */
@@ -26,7 +27,7 @@ export interface Drawn {
 const kept = new WeakMap<object, Map<string, Drawn>>()
 
 /** A drawing block at the largest standard scale that fits its place on the sheet. */
-export function drawn(block: DrawingBlock, orientation: SheetModel["orientation"], id: string): Drawn {
+export function drawn(block: DrawingBlock, orientation: Orientation, id: string): Drawn {
   const of = kept.get(block) ?? new Map<string, Drawn>()
   kept.set(block, of)
   const key = `${orientation} ${id}`
@@ -37,7 +38,7 @@ export function drawn(block: DrawingBlock, orientation: SheetModel["orientation"
   return now
 }
 
-function laidOut(block: DrawingBlock, orientation: SheetModel["orientation"], id: string): Drawn {
+function laidOut(block: DrawingBlock, orientation: Orientation, id: string): Drawn {
   const area = textArea[orientation]
   const paper = {
     widthMm: Math.min(block.maxWidth ?? area.width, area.width),

@@ -1,6 +1,6 @@
 import type { EleventyConfig } from "@11ty/eleventy"
 import { invariant } from "../kernels/fault.ts"
-import type { Block, Column, SheetModel } from "../kernels/paper.ts"
+import type { Block, Column, Orientation } from "../kernels/paper.ts"
 import { drawn } from "./drawn.ts"
 import type { BuildRequest } from "./request.ts"
 import { siteData } from "./site-data.ts"
@@ -22,10 +22,8 @@ export function configureEleventy(eleventyConfig: EleventyConfig): void {
   eleventyConfig.setUseGitIgnore(false)
   eleventyConfig.setNunjucksEnvironmentOptions({ autoescape: true })
   eleventyConfig.addGlobalData("site", async () => siteData(await request.jobs()))
-  eleventyConfig.addNunjucksFilter(
-    "drawn",
-    (block: DrawingBlock, orientation: SheetModel["orientation"], id: string) =>
-      drawn(block, orientation, id),
+  eleventyConfig.addNunjucksFilter("drawn", (block: DrawingBlock, orientation: Orientation, id: string) =>
+    drawn(block, orientation, id),
   )
   eleventyConfig.addNunjucksFilter("share", share)
   eleventyConfig.addNunjucksFilter("climb", (path: string) => "../".repeat(path.split("/").length - 1))

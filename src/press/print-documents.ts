@@ -7,6 +7,7 @@ import type { LayoutFault } from "./browser/layout-check.ts"
 import { textArea } from "./drawn.ts"
 import type { Attachment } from "./pdf/attachments.ts"
 import { finishPdf } from "./pdf/finish.ts"
+import type { PageLabel } from "./pdf/page-labels.ts"
 import { type PagePlan, type PrintedToPlan, printTwice } from "./print-twice.ts"
 import type { PrintDocument } from "./site-data.ts"
 
@@ -101,7 +102,7 @@ async function printOne(
     created: new Date(instantAt(revision?.on ?? "2000-01-01", "00:00", "UTC")).toISOString(),
     documentKey: `${document.ref}/${document.path}/${revision?.letter ?? ""}`,
     attachments: attachments.get(document.path) ?? [],
-    pageLabels: [],
+    pageLabels: pageLabels(document, came.plan),
   })
   const file = `${document.path}.pdf`
   mkdirSync(dirname(join(staging, file)), { recursive: true })
@@ -165,6 +166,18 @@ function sheetPages(document: PrintDocument, { plan }: Pick<PrintedToPlan, "plan
       return [path, end - (plan.starts.get(path) ?? 1)]
     }),
   )
+}
+
+/** Each page's label in a reader: its sheet's number and its page of that sheet, as the paper says. */
+export function pageLabels({ pages }: Pick<PrintDocument, "pages">, plan: PagePlan): PageLabel[] {
+  const own = pages.flatMap(({ sheet }): PageLabel[] => {
+    const page = plan.starts.get(sheet.path) ?? 1
+    const label: PageLabel = { page, prefix: `${sheet.number}, `, style: "decimal", first: 1 }
+    const blank: PageLabel = { page: page - 1, prefix: "blank", style: "none", first: 1 }
+    return plan.blanksBefore.has(sheet.path) ? [blank, label] : [label]
+  })
+  const opens = own[0]?.page ?? 1
+  return opens > 1 ? [{ page: 1, prefix: "contents, ", style: "decimal", first: 1 }, ...own] : own
 }
 
 /** Sorted, as documents are printed side by side. */

@@ -145,12 +145,15 @@ function document(
         }),
       ]
     : []
-  const own = pages.map((page) =>
-    pageStyle(
+  const rooms = [...new Set(sheets.flatMap(({ room }) => room ?? []))]
+  const own = pages.map((page) => {
+    const { room } = page.sheet
+    const tab = room === null ? undefined : { room, index: rooms.indexOf(room), of: rooms.length }
+    return pageStyle(
       { ...page.sheet, address: page.address },
-      { ...block, revision: page.revision, place: page.place },
-    ),
-  )
+      { ...block, revision: page.revision, place: page.place, tab },
+    )
+  })
   const styles = [...contents, ...own].join("\n")
   return {
     ref: job.ref,

@@ -11,9 +11,14 @@ import type { JobResult } from "./job-result.ts"
 const day = 100
 const row = 88
 const bar = 50
-/** Weeks and rows on one landscape page. */
-const weeksPerPage = 5
-const rowsPerPage = 20
+/** Weeks and rows on one page. */
+interface PageRoom {
+  weeks: number
+  rows: number
+}
+const lyingPage: PageRoom = { weeks: 5, rows: 20 }
+/** The same on a fold-out of twice the size. */
+export const foldOutPage: PageRoom = { weeks: 9, rows: 38 }
 
 interface ChartRow {
   label: string
@@ -34,7 +39,7 @@ function chartRows(result: JobResult): ChartRow[] {
 }
 
 /** The bar chart in drawings of some weeks and rows each: work, drying, spare time, free days. */
-export function chartPages(result: JobResult): Block[] {
+export function chartPages(result: JobResult, page: PageRoom = lyingPage): Block[] {
   const { programme } = result
   const rows = chartRows(result)
   const first = mondayOf(programme.start)
@@ -42,12 +47,12 @@ export function chartPages(result: JobResult): Block[] {
   const last = [...ends, programme.finish].sort().at(-1)!
   const weeks = Math.ceil((diffDays(first, last) + 1) / 7)
   const blocks: Block[] = []
-  for (let week = 0; week < weeks; week += weeksPerPage) {
+  for (let week = 0; week < weeks; week += page.weeks) {
     const from = addDays(first, week * 7)
-    const to = addDays(from, Math.min(weeksPerPage, weeks - week) * 7 - 1)
+    const to = addDays(from, Math.min(page.weeks, weeks - week) * 7 - 1)
     const here = rows.filter((each) => each.steps.some((step) => touches(step, from, to, programme.zone)))
-    for (let index = 0; index < here.length; index += rowsPerPage) {
-      const part = here.slice(index, index + rowsPerPage)
+    for (let index = 0; index < here.length; index += page.rows) {
+      const part = here.slice(index, index + page.rows)
       blocks.push({
         kind: "drawing",
         drawing: chart(part, from, to, programme),

@@ -11,7 +11,7 @@ export interface Pack<S extends Sheet = Sheet> {
   sheets: S[]
 }
 
-/** The packs of a job by reader: one a room, one a trade, the client's, the office's archive, and the whole job bound. */
+/** The packs of a job by reader: one a room, one a trade, the client's, fold-outs if wanted, the office's archive, and the whole job bound. */
 export function packsOf<S extends Sheet>(result: JobResult, sheets: readonly S[]): Pack<S>[] {
   const rooms = result.house.rooms.flatMap((room): Pack<S>[] => {
     const own = sheets.filter((sheet) => sheet.room === room.id && sheet.audience.includes("trade"))
@@ -28,6 +28,9 @@ export function packsOf<S extends Sheet>(result: JobResult, sheets: readonly S[]
   const forClient = sheets.filter((sheet) => sheet.audience.includes("client"))
   const client = [...forClient.filter((sheet) => !sheet.hosted), ...forClient.filter((sheet) => sheet.hosted)]
   const job = sheets.filter((sheet) => sheet.audience.includes("trade"))
+  const foldOuts = sheets.flatMap((sheet): S[] =>
+    sheet.foldOut ? [{ ...sheet, orientation: "fold-out", blocks: sheet.foldOut }] : [],
+  )
   return [
     ...rooms,
     ...trades,
@@ -38,6 +41,9 @@ export function packsOf<S extends Sheet>(result: JobResult, sheets: readonly S[]
       sheets: sheets.filter((sheet) => sheet.kind === "survey-form"),
     },
     { id: "client", title: "For the client", bound: false, sheets: client },
+    ...(foldOuts.length > 0
+      ? [{ id: "fold-outs", title: "Fold-outs on A3", bound: false, sheets: foldOuts }]
+      : []),
     { id: "job", title: "The whole job", bound: true, sheets: job },
     { id: "archive", title: "Archive", bound: true, sheets: [...sheets] },
   ]

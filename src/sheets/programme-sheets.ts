@@ -4,7 +4,7 @@ import { clockAt } from "../kernels/calendar/instant.ts"
 import { isWorkingDay } from "../kernels/calendar/work-calendar.ts"
 import type { Block, SheetModel } from "../kernels/paper.ts"
 import type { DatedStep, Move, Programme, Visit } from "../programme/programme.ts"
-import { chartPages } from "./bar-chart.ts"
+import { chartPages, foldOutPage } from "./bar-chart.ts"
 import type { JobResult } from "./job-result.ts"
 
 /** The bar chart over days: work in black, drying hatched, free days grey, as many landscape pages as needed. */
@@ -22,6 +22,7 @@ export function programmeSheet(result: JobResult): SheetModel | null {
     orientation: "landscape",
     datum: null,
     blocks: [...chartPages(result), ...standing(result), ...moved(result)],
+    ...(result.job.foldOuts ? { foldOut: chartPages(result, foldOutPage) } : {}),
     rests: [],
   }
 }

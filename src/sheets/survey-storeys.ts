@@ -19,8 +19,19 @@ export function storeyPlansSheet(result: JobResult): SheetModel | null {
     orientation: "portrait",
     datum: null,
     blocks: plans.flatMap((plan) => storeyBlocks(plan, result)),
+    ...(result.job.foldOuts ? { foldOut: plans.flatMap(largePlan) } : {}),
     rests: ["survey-storey-overlap"],
   }
+}
+
+const doorwayKey = "A line across a doorway: two floors meet there; none: the floor runs through."
+
+/** One storey alone on a fold-out. */
+function largePlan(plan: StoreyPlan): Block[] {
+  return [
+    { kind: "heading", text: plan.storey.name },
+    { kind: "drawing", drawing: storeyDrawing(plan), caption: doorwayKey, maxHeight: 195 },
+  ]
 }
 
 function storeyBlocks(plan: StoreyPlan, result: JobResult): Block[] {
@@ -31,7 +42,7 @@ function storeyBlocks(plan: StoreyPlan, result: JobResult): Block[] {
     {
       kind: "drawing",
       drawing: storeyDrawing(plan),
-      caption: "A line across a doorway: two floors meet there; none: the floor runs through.",
+      caption: doorwayKey,
       maxHeight: 140,
     },
   ]

@@ -1,8 +1,16 @@
 import { describe, expect, it } from "vitest"
 import { revisionOf } from "../../src/press/addresses.ts"
-import { contentsHead, cssText, type PageHead, pageName, pageStyle } from "../../src/press/page-style.ts"
+import {
+  contentsHead,
+  cssText,
+  type EdgeTab,
+  type PageHead,
+  pageName,
+  pageStyle,
+} from "../../src/press/page-style.ts"
 import { printPdf } from "../../src/press/print.ts"
 import { smallJob } from "../fixtures/small-job.ts"
+import { pageBoxes } from "./inspect/boxes.ts"
 import { openPdf } from "./inspect/open.ts"
 import { contentWidth, htmlFile, withTestPress } from "./inspect/press.ts"
 import { textItems } from "./inspect/text.ts"
@@ -43,6 +51,9 @@ describe("text in a style sheet", () => {
     })
   })
 })
+
+/** Millimetres in points. */
+const mm = (length: number) => (length / 25.4) * 72
 
 /** Text of a CSS string by the rules for escapes (CSS Syntax Module Level 3, 4.3.7). */
 function unescaped(css: string): string {
@@ -110,6 +121,51 @@ describe("the pages of a sheet", () => {
       { kind: "cut-off", sheet: "A1-04", text: "W".repeat(80), by: expect.any(Number) },
     ])
   })
+
+  it("bound, carry their room's mark on the outer edge, each room's lower than the one before", async () => {
+    const mark = async (index: number) => {
+      const tab = { room: `R${index}`, index, of: 3 }
+      const { pdf, pages } = await boundPrint(head, tab)
+      expect(pages).toBe(2)
+      const items = await textItems(await openPdf(pdf))
+      return [1, 2].map((page) => items.find((item) => item.page === page && item.text === tab.room)!.box)
+    }
+    const [first, third] = [await mark(0), await mark(2)]
+    const [right, left] = first
+    expect(right!.left).toBeGreaterThan(mm(200))
+    expect(right!.right).toBeLessThan(mm(205))
+    expect(left!.left).toBeGreaterThan(mm(5))
+    expect(left!.right).toBeLessThan(mm(10))
+    expect(first[0]!.bottom - third[0]!.bottom).toBeCloseTo(mm(32), 0)
+  })
+
+  it("bound and lying, are turned with their head to the left and their wide margin at the spine", async () => {
+    const { pdf } = await boundPrint({ ...head, orientation: "landscape" })
+    for (const box of await pageBoxes(pdf)) expect(box.width).toBeLessThan(box.height)
+    const items = await textItems(await openPdf(pdf))
+    const bodies = [1, 2].map(
+      (page) => items.find((item) => item.page === page && item.text === `body ${page}`)!,
+    )
+    for (const { box } of bodies) expect(box.top - box.bottom).toBeGreaterThan(box.right - box.left)
+    expect(bodies[0]!.box.left).toBeGreaterThan(mm(23))
+    expect(bodies[1]!.box.left).toBeGreaterThan(mm(16))
+    expect(bodies[1]!.box.left).toBeLessThan(mm(23))
+  })
+
+  it("folded out, are A3 lying", () => {
+    const style = pageStyle({ ...head, orientation: "fold-out" }, block)
+    expect(style).toMatch(/size: A3 landscape;/)
+    const [first, second] = /fold (\d+) and (\d+) mm/.exec(style)!.slice(1).map(Number)
+    expect(420 - second!, "folded, no leaf is wider than A4 less the margin to punch").toBe(190)
+    expect(second! - first!).toBeLessThanOrEqual(190)
+  })
+
+  const boundPrint = (sheet: PageHead, tab?: EdgeTab) =>
+    withTestPress(async (press, folder) => {
+      const style = pageStyle(sheet, { ...block, pack: { title: "x", bound: true }, tab })
+      const pages = `<section class="p-${pageName(sheet)}"><p>body 1</p><p style="break-before:page">body 2</p></section>`
+      return printPdf(press, htmlFile(folder, pages, style.replaceAll("Rod", "Sheet")), { contentWidth })
+    })
 
   it("of the contents lead to the job's own page", () => {
     expect(contentsHead(job)).toMatchObject({ number: "J-50", address: "https://packs.example/7k3m9x2q/" })

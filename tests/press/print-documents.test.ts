@@ -2,7 +2,7 @@ import { mkdirSync, readFileSync, writeFileSync } from "node:fs"
 import { dirname, join } from "node:path"
 import { describe, expect, it } from "vitest"
 import { Fault } from "../../src/kernels/fault.ts"
-import { type Printing, printDocuments } from "../../src/press/print-documents.ts"
+import { type Printing, pageLabels, printDocuments } from "../../src/press/print-documents.ts"
 import type { PrintDocument } from "../../src/press/site-data.ts"
 import { pageBoxes } from "./inspect/boxes.ts"
 import { htmlFile, withTestPress } from "./inspect/press.ts"
@@ -66,5 +66,30 @@ describe("printing documents", () => {
     for (const name of ["a", "b"])
       expect(message).toMatch(new RegExp(`print/${name}: past-width on A1-04 by [\\d.]+ mm: W+`))
     expect(message).not.toContain("print/c")
+  })
+})
+
+describe("labels of pages", () => {
+  const page = (number: string) => ({ sheet: { number, path: number.toLowerCase() } })
+  const pages = ["J-53", "A1-01"].map(page) as PrintDocument["pages"]
+
+  it("say sheet and page of the sheet, contents and blanks by name", () => {
+    const starts = new Map([
+      ["j-53", 2],
+      ["a1-01", 5],
+    ])
+    expect(pageLabels({ pages }, { pages: 6, starts, blanksBefore: new Set(["a1-01"]) })).toEqual([
+      { page: 1, prefix: "contents, ", style: "decimal", first: 1 },
+      { page: 2, prefix: "J-53, ", style: "decimal", first: 1 },
+      { page: 4, prefix: "blank", style: "none", first: 1 },
+      { page: 5, prefix: "A1-01, ", style: "decimal", first: 1 },
+    ])
+  })
+
+  it("of a sheet alone start with it", () => {
+    const plan = { pages: 2, starts: new Map(), blanksBefore: new Set<string>() }
+    expect(pageLabels({ pages: pages.slice(1) }, plan)).toEqual([
+      { page: 1, prefix: "A1-01, ", style: "decimal", first: 1 },
+    ])
   })
 })

@@ -47,6 +47,16 @@ describe("packs", () => {
     expect(pack("client").every((sheet) => sheet.audience.includes("client"))).toBe(true)
   })
 
+  it("have the large sheets folded out, under their own numbers, where the job asks for them", async () => {
+    const asked = await smallResult((job) => ({ job: { ...job.job, foldOuts: true } }))
+    const own = packsOf(asked, allSheets(asked)).find(({ id }) => id === "fold-outs")!
+    expect(own.bound).toBe(false)
+    expect(own.sheets.map(({ number, orientation }) => [number, orientation])).toEqual([
+      ["J-55", "fold-out"],
+      ["J-60", "fold-out"],
+    ])
+  })
+
   it("keep everything in the archive, once", () => {
     const numbers = pack("archive").map((sheet) => sheet.number)
     expect(new Set(numbers).size).toBe(numbers.length)

@@ -5,7 +5,8 @@ import { rulesOf } from "../fixtures/rooms.ts"
 import { badTables } from "../fixtures/tables.ts"
 import { demoHouses } from "../survey/demo.ts"
 
-const sheetOf = (house: unknown) => storeyPlansSheet({ house, rules: rulesOf() } as unknown as JobResult)
+const sheetOf = (house: unknown, foldOuts = false) =>
+  storeyPlansSheet({ house, rules: rulesOf(), job: { foldOuts } } as unknown as JobResult)
 
 describe("storeyPlansSheet", () => {
   const [house] = demoHouses()
@@ -17,6 +18,13 @@ describe("storeyPlansSheet", () => {
     expect(rows.map(({ cells }) => cells[0]).sort()).toEqual(house!.rooms.map(({ id }) => id).sort())
     expect(blocks.some(({ kind }) => kind === "warning" || kind === "list")).toBe(false)
     expect(badTables(sheetOf(house)!)).toEqual([])
+  })
+
+  it("has a fold-out of its drawings alone where the job asks for one", () => {
+    expect(sheetOf(house)!.foldOut).toBeUndefined()
+    const kinds = sheetOf(house, true)!.foldOut!.map(({ kind }) => kind)
+    expect(kinds.filter((kind) => kind === "drawing")).toHaveLength(3)
+    expect(kinds).not.toContain("table")
   })
 
   it("lists a room that no opening ties to the others", () => {

@@ -79,6 +79,10 @@ export const jobFile = z
       .meta({ description: "Air during the work and in use." }),
     overrides: z.array(override).max(200).default([]),
     notes: z.array(text).max(50).default([]),
+    foldOuts: z
+      .boolean()
+      .default(false)
+      .meta({ description: "True for a pack of A3 fold-outs: bar chart and storey plans." }),
     tradesOn: z.array(refersTo("trade")).max(50).optional(),
   })
   .meta({
