@@ -1,6 +1,5 @@
 import { rmSync } from "node:fs"
 import { join } from "node:path"
-import Eleventy from "@11ty/eleventy"
 import { findingText } from "../intake/finding-text.ts"
 import { hasErrors } from "../kernels/finding.ts"
 import { findBrowser } from "../press/browser/find.ts"
@@ -9,10 +8,11 @@ import { dropStaging, openStaging, replaceOutput } from "../press/output-tree.ts
 import type { Attachment } from "../press/pdf/attachments.ts"
 import { type PrintedDocument, printDocuments } from "../press/print-documents.ts"
 import { archiveFiles } from "../press/records/archive-files.ts"
-import { recordFiles, writeManifest, writeRecords } from "../press/records/write-records.ts"
-import type { BuildRequest } from "../press/request.ts"
+import { recordFiles } from "../press/records/record-files.ts"
+import { writeManifest, writeRecords } from "../press/records/write-records.ts"
 import type { SetJob } from "../press/set-job.ts"
 import { type SiteData, siteData } from "../press/site-data.ts"
+import { writeSite } from "../press/write-site.ts"
 import { type BuildOptions, exitStatus } from "./arguments.ts"
 import { type PreparedJobs, prepareJobs } from "./prepare.ts"
 import { stopwatch, type Terminal } from "./terminal.ts"
@@ -56,15 +56,6 @@ export async function buildCommand(options: BuildOptions, { terminal, env }: Bui
     dropStaging(staging)
     throw error
   }
-}
-
-async function writeSite(request: BuildRequest): Promise<void> {
-  const eleventy = new Eleventy("templates", request.staging, {
-    configPath: ".eleventy.js",
-    quietMode: true,
-    config: (eleventyConfig) => eleventyConfig.addGlobalData("request", request),
-  })
-  await eleventy.write()
 }
 
 interface Outcome {

@@ -7,6 +7,7 @@ import { buildCommand } from "./build.ts"
 import { checkCommand } from "./check.ts"
 import { devCommand } from "./dev.ts"
 import { issueCommand } from "./issue.ts"
+import { mergeCommand } from "./merge.ts"
 import { newCommand } from "./new.ts"
 import { reopenCommand } from "./reopen.ts"
 import { standardTerminal, type Terminal } from "./terminal.ts"
@@ -26,6 +27,7 @@ const commands: Record<string, Command> = {
   new: (args, terminal) => newCommand(args, { ...terminal, today: new Date().toISOString().slice(0, 10) }),
   issue: (args, terminal) => issueCommand(args, { terminal, today: new Date().toISOString().slice(0, 10) }),
   reopen: reopenCommand,
+  merge: mergeCommand,
   schemas: async () => {
     writeSchemas("jobs", trades)
     return exitStatus.done

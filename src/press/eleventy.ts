@@ -1,7 +1,10 @@
+import { writeFileSync } from "node:fs"
+import { join } from "node:path"
 import type { EleventyConfig } from "@11ty/eleventy"
 import { invariant } from "../kernels/fault.ts"
 import type { Block, Column, Orientation } from "../kernels/paper.ts"
 import { drawn } from "./drawn.ts"
+import { type OfficeRow, officeScript } from "./office-list.ts"
 import type { BuildRequest } from "./request.ts"
 import { siteData } from "./site-data.ts"
 import { copyAssets, templatesFolder } from "./templates.ts"
@@ -21,13 +24,21 @@ export function configureEleventy(eleventyConfig: EleventyConfig): void {
   eleventyConfig.setTemplateFormats(["njk"])
   eleventyConfig.setUseGitIgnore(false)
   eleventyConfig.setNunjucksEnvironmentOptions({ autoescape: true })
-  eleventyConfig.addGlobalData("site", async () => siteData(await request.jobs()))
+  let office: readonly OfficeRow[] = []
+  eleventyConfig.addGlobalData("site", async () => {
+    const site = siteData(await request.jobs(), request.office)
+    office = site.office
+    return site
+  })
   eleventyConfig.addNunjucksFilter("drawn", (block: DrawingBlock, orientation: Orientation, id: string) =>
     drawn(block, orientation, id),
   )
   eleventyConfig.addNunjucksFilter("share", share)
   eleventyConfig.addNunjucksFilter("climb", (path: string) => "../".repeat(path.split("/").length - 1))
-  eleventyConfig.on("eleventy.after", () => copyAssets(request.staging))
+  eleventyConfig.on("eleventy.after", () => {
+    copyAssets(request.staging)
+    writeFileSync(join(request.staging, "print", "jobs.js"), officeScript(office))
+  })
 }
 
 /** Width of a column that names none, as a share of those that do. */

@@ -1,3 +1,4 @@
+import type { OfficeRow } from "./office-list.ts"
 import type { SetJob } from "./set-job.ts"
 
 /** What a command hands to Eleventy: the jobs to set, and the folder to write into. */
@@ -6,4 +7,6 @@ export interface BuildRequest {
   jobs(): Promise<readonly SetJob[]>
   /** Folder that everything is written into. */
   staging: string
+  /** Rows of the office's list; those of the jobs unless given. */
+  office?: readonly OfficeRow[] | undefined
 }

@@ -5,7 +5,9 @@ import type { Sheet } from "../sheets/numbers.ts"
 import type { Pack } from "../sheets/packs.ts"
 import { type Revision, revisionAddress } from "./addresses.ts"
 import { textArea } from "./drawn.ts"
+import { inListOrder, type OfficeRow, officeRow } from "./office-list.ts"
 import { contentsHead, pageName, pageStyle } from "./page-style.ts"
+import { recordFiles } from "./records/record-files.ts"
 import { type RevisionPage, revisionPages } from "./revisions/revision-pages.ts"
 import type { RevisedSheet, SetJob } from "./set-job.ts"
 import { templatesFolder } from "./templates.ts"
@@ -51,6 +53,8 @@ export interface SiteData {
     groups: SheetGroup[]
     packs: Pack[]
   }[]
+  /** The office's list. */
+  office: OfficeRow[]
   hosted: SheetPage[]
   /** Every sheet of every job, hosted or not. */
   all: SheetPage[]
@@ -65,8 +69,11 @@ export interface SheetGroup {
   sheets: { number: string; path: string; title: string; purpose: string }[]
 }
 
-/** The templates' data for a set of jobs, in the order given. */
-export function siteData(jobs: readonly SetJob[]): SiteData {
+/**
+ * The templates' data for a set of jobs, in the order given.
+ * @param office rows of the office's list, where it is to hold other jobs than these
+ */
+export function siteData(jobs: readonly SetJob[], office: readonly OfficeRow[] = jobs.map(rowOf)): SiteData {
   const pagesOf = (job: SetJob) => job.sheets.map((sheet) => sheetPage(job, sheet))
   return {
     jobs: jobs.map((job) => ({
@@ -79,6 +86,7 @@ export function siteData(jobs: readonly SetJob[]): SiteData {
       groups: groupsOf(job),
       packs: job.packs,
     })),
+    office: inListOrder(office),
     hosted: jobs.flatMap((job) => pagesOf(job).filter((page) => page.sheet.hosted)),
     all: jobs.flatMap(pagesOf),
     revisions: jobs.flatMap(revisionPages),
@@ -87,6 +95,11 @@ export function siteData(jobs: readonly SetJob[]): SiteData {
       ...singleDocuments(job),
     ]),
   }
+}
+
+/** The row of the office's list for a job, its records with it. */
+export function rowOf(job: SetJob): OfficeRow {
+  return officeRow(job, [...recordFiles(job).map(({ name }) => name), "manifest.json"])
 }
 
 function sheetPage(job: SetJob, sheet: RevisedSheet): SheetPage {

@@ -7,7 +7,7 @@ import { prepareJobs } from "../../src/commands/prepare.ts"
 import { reopenCommand } from "../../src/commands/reopen.ts"
 import { type Attachment, attach } from "../../src/press/pdf/attachments.ts"
 import { archiveFiles } from "../../src/press/records/archive-files.ts"
-import { recordFiles } from "../../src/press/records/write-records.ts"
+import { recordFiles } from "../../src/press/records/record-files.ts"
 
 const top = new URL("../..", import.meta.url).pathname
 const folder = mkdtempSync(join(tmpdir(), "reopen-test-"))

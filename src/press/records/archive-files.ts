@@ -3,7 +3,7 @@ import type { Attachment, ReadAttachment } from "../pdf/attachments.ts"
 import { sha256 } from "../revisions/fingerprint.ts"
 import type { SetJob } from "../set-job.ts"
 import { jsonText } from "./plain.ts"
-import type { RecordFile } from "./write-records.ts"
+import type { RecordFile } from "./record-files.ts"
 
 /** The embedded list of sums: sha256 of every other embedded file. */
 export const sumsName = "sums.json"

@@ -1,3 +1,4 @@
+import type { OfficeRow } from "../office-list.ts"
 import { sha256 } from "../revisions/fingerprint.ts"
 import type { SheetPage } from "../site-data.ts"
 import { jsonText } from "./plain.ts"
@@ -11,14 +12,18 @@ export interface WrittenFile {
 /** `manifest.json`: every file with bytes and sha256, every sheet with its content hash and address, and the browser that printed. */
 export function manifestText(given: {
   ref: string
+  code: string
   revision: string
+  office: OfficeRow
   browser: string | null
   files: readonly WrittenFile[]
   sheets: readonly { page: SheetPage; pages: number | null }[]
 }): string {
   return jsonText({
     ref: given.ref,
+    code: given.code,
     revision: given.revision,
+    office: given.office,
     browser: given.browser,
     files: given.files
       .map((file) => ({ path: file.path, bytes: file.bytes.length, sha256: sha256(file.bytes) }))

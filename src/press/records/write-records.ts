@@ -3,27 +3,9 @@ import { join } from "node:path"
 import { filesBelow } from "../output-tree.ts"
 import type { PrintedDocument } from "../print-documents.ts"
 import type { SetJob } from "../set-job.ts"
-import type { SheetPage } from "../site-data.ts"
-import { calendarFile } from "./calendar-file.ts"
-import { csvFiles } from "./csv.ts"
-import { jobJson } from "./job-json.ts"
+import { rowOf, type SheetPage } from "../site-data.ts"
 import { manifestText } from "./manifest.ts"
-
-/** A record of a job: a file of its private folder. */
-export interface RecordFile {
-  name: string
-  text: string
-  mime: string
-}
-
-/** The machine-readable files of a job, all but the manifest. */
-export function recordFiles(job: SetJob): RecordFile[] {
-  return [
-    { name: "job.json", text: jobJson(job), mime: "application/json" },
-    ...csvFiles(job).map((file) => ({ ...file, mime: "text/csv" })),
-    { name: "programme.ics", text: calendarFile(job), mime: "text/calendar" },
-  ]
-}
+import type { RecordFile } from "./record-files.ts"
 
 /** Writes a job's records into its private folder. */
 export function writeRecords(staging: string, ref: string, records: readonly RecordFile[]): void {
@@ -44,7 +26,9 @@ export function writeManifest(
   const archive = given.printed.find((each) => each.document.path === `print/${job.ref}/archive`)
   const text = manifestText({
     ref: job.ref,
+    code,
     revision: job.revision.letter,
+    office: rowOf(job),
     browser: given.browser,
     files: [...below(`print/${job.ref}`, ""), ...below(`site/${code}`, `site/${code}/`)],
     sheets: given.pages.map((page) => ({ page, pages: archive?.sheetPages.get(page.sheet.path) ?? null })),

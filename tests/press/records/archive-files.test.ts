@@ -2,7 +2,7 @@ import { createHash } from "node:crypto"
 import { describe, expect, it } from "vitest"
 import type { Attachment, ReadAttachment } from "../../../src/press/pdf/attachments.ts"
 import { alteredFiles, archiveFiles, sumsName } from "../../../src/press/records/archive-files.ts"
-import { recordFiles } from "../../../src/press/records/write-records.ts"
+import { recordFiles } from "../../../src/press/records/record-files.ts"
 import { setJob } from "../../../src/press/set-job.ts"
 import { smallResult } from "../../fixtures/small-job.ts"
 

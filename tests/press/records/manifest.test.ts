@@ -1,13 +1,15 @@
 import { beforeAll, describe, expect, it } from "vitest"
 import { manifestText } from "../../../src/press/records/manifest.ts"
 import { sha256 } from "../../../src/press/revisions/fingerprint.ts"
-import { setJob } from "../../../src/press/set-job.ts"
-import { type SheetPage, siteData } from "../../../src/press/site-data.ts"
+import { type SetJob, setJob } from "../../../src/press/set-job.ts"
+import { rowOf, type SheetPage, siteData } from "../../../src/press/site-data.ts"
 import { smallResult } from "../../fixtures/small-job.ts"
 
+let job: SetJob
 let page: SheetPage
 beforeAll(async () => {
-  page = siteData([setJob("tiny", await smallResult())]).hosted[0]!
+  job = setJob("tiny", await smallResult())
+  page = siteData([job]).hosted[0]!
 })
 
 describe("sha256", () => {
@@ -21,7 +23,16 @@ describe("sha256", () => {
 describe("the manifest", () => {
   it("names files in order with bytes and sha256, and sheets with hash and address", () => {
     const files = ["b.csv", "a.csv"].map((path) => ({ path, bytes: new TextEncoder().encode("abc") }))
-    const given = { ref: "tiny", revision: "0", browser: null, files, sheets: [{ page, pages: 2 }] }
+    const office = rowOf(job)
+    const given = {
+      ref: "tiny",
+      code: "7k3m9x2q",
+      revision: "0",
+      office,
+      browser: null,
+      files,
+      sheets: [{ page, pages: 2 }],
+    }
     const { files: written, sheets, browser } = JSON.parse(manifestText(given))
     expect(browser).toBeNull()
     expect(written.map((file: { path: string }) => file.path)).toEqual(["a.csv", "b.csv"])
