@@ -7,9 +7,10 @@ import type { CutPiece, EndLimits, EndPlan, Run } from "./layout/end-plan.ts"
 import { fillRuns } from "./layout/ends.ts"
 import { type Frame, frameOf, regionFromFrame, regionToFrame } from "./layout/frame.ts"
 import { type GridChoice, gridChoices } from "./layout/grid.ts"
+import { type PackedLength, packRun, packsHolding } from "./layout/packs.ts"
 import { endLean, type Notch, notchesOf, partBetween } from "./layout/pieces.ts"
 import { type Rip, ripOf, ripOfPiece, ripWidth } from "./layout/rips.ts"
-import { type RunShape, runsOf } from "./layout/row-runs.ts"
+import { fieldsOf, type RunShape, runsOf } from "./layout/row-runs.ts"
 
 /** A floor to be laid in rows. */
 export interface RowTask {
@@ -17,8 +18,10 @@ export interface RowTask {
   floor: readonly Region[]
   /** Left and right end of the wall that the first row lies against, as faced from inside. */
   from: { start: Point; end: Point }
-  board: { width: Mm; length: Mm }
-  limits: Omit<EndLimits, "boardLength" | "boardWidth"> & {
+  board: { width: Mm; length: Mm; mix?: readonly PackedLength[] }
+  /** Offcuts of other rooms that may be used, each with its mark and the room that opened its board. */
+  hand?: readonly Offcut[]
+  limits: Omit<EndLimits, "boardLength" | "boardWidth" | "mix"> & {
     /** Least width of a row along an edge. */
     leastRow: Mm
   }
@@ -65,16 +68,23 @@ export interface LaidRow {
 /** A floor laid out in rows, boards followed from the pack to the floor. */
 export interface FloorLayout {
   frame: Frame
-  board: { width: Mm; length: Mm }
+  board: RowTask["board"]
   rows: LaidRow[]
+  /** Boards opened here, and the length of each by its number, mm. */
   boards: number
+  lengths: Mm[]
+  /** Packs opened of a mix of lengths; null where all boards are of one length. */
+  packs: number | null
+  /** Offcuts of other rooms cut into here, as they came. */
+  brought: Offcut[]
+  /** Of this room's boards; of what was brought the rest, too, with its room. */
   offcuts: Offcut[]
   cuts: number
   /** Stagger or end length that could not be kept anywhere, mm over all; 0 where every rule is kept. */
   breach: Mm
-  /** mm2: covered; bought; left over as offcuts with a mark; lost to saw cuts, rips, notches and short ends. */
-  areas: { laid: number; bought: number; offcuts: number; lost: number }
-  /** No plan within the rules takes fewer boards; where `boards` equals it, they are proven fewest for these rows. */
+  /** mm2: covered; bought; brought from other rooms; left over as offcuts with a mark; lost to saw cuts, rips, notches, short ends. */
+  areas: { laid: number; bought: number; brought: number; offcuts: number; lost: number }
+  /** No plan within the rules takes fewer boards (of a mix: packs); where they equal it, they are proven fewest for these rows. */
   bound: number
   /** Least distance between end joints of neighbouring rows; null where no two meet. */
   stagger: Mm | null
@@ -99,10 +109,12 @@ const noise = 1e-9
 export function layRows(task: RowTask): FloorLayout {
   const frame = frameOf(task.from.start, task.from.end)
   const floor = task.floor.map((region) => regionToFrame(frame, region))
-  const setting = bestSetting(floor, task)
-  const rows = runsOf(floor, setting.joint, task.board.width)
-  const plan = fill(rows, task)
-  return layoutOf(task, frame, rows, plan)
+  const rows: RunShape[] = []
+  for (const field of fieldsOf(floor)) {
+    const setting = bestSetting(field, task)
+    rows.push(...runsOf(field, setting.joint, task.board.width, (rows.at(-1)?.row ?? 0) + 1))
+  }
+  return layoutOf(task, frame, rows, fill(rows, task))
 }
 
 function bestSetting(floor: readonly Region[], task: RowTask): GridChoice {
@@ -123,8 +135,9 @@ function bestSetting(floor: readonly Region[], task: RowTask): GridChoice {
 }
 
 function fill(runs: readonly Run[], task: RowTask, quick = false): EndPlan {
-  const { width, length } = task.board
-  return fillRuns(runs, { ...task.limits, boardLength: length, boardWidth: width }, quick)
+  const { width, length, mix } = task.board
+  const limits = { ...task.limits, boardLength: length, boardWidth: width, ...(mix ? { mix } : {}) }
+  return fillRuns(runs, limits, { quick, hand: task.hand ?? [] })
 }
 
 function layoutOf(task: RowTask, frame: Frame, runs: readonly RunShape[], plan: EndPlan): FloorLayout {
@@ -137,18 +150,24 @@ function layoutOf(task: RowTask, frame: Frame, runs: readonly RunShape[], plan: 
   })
   const pieces = laidRuns.flatMap(({ laid }) => laid.pieces)
   const laid = pieces.reduce((sum, piece) => sum + piece.area, 0)
-  const bought = plan.boards * board.width * board.length
-  const kept = plan.offcuts.reduce((sum, offcut) => sum + areaOf(offcut), 0)
+  const bought = plan.lengths.reduce((sum, length) => sum + length * board.width, 0)
+  const { brought, offcuts } = fromOtherRooms(task, plan)
+  const area = (stretches: readonly Offcut[]) => stretches.reduce((sum, each) => sum + areaOf(each), 0)
+  const areas = { laid, bought, brought: area(brought), offcuts: area(offcuts) }
+  const unit = board.mix ? packRun(board.mix) : board.length
   return {
     frame,
     board,
     rows,
     boards: plan.boards,
-    offcuts: plan.offcuts,
+    lengths: plan.lengths,
+    packs: board.mix ? packsOf(plan.lengths, board.mix) : null,
+    brought,
+    offcuts,
     cuts: plan.cuts,
     breach: plan.breach,
-    areas: { laid, bought, offcuts: kept, lost: bought - laid - kept },
-    bound: Math.max(plan.bound, Math.ceil(laid / (board.width * board.length) - noise)),
+    areas: { ...areas, lost: bought + areas.brought - laid - areas.offcuts },
+    bound: Math.max(plan.bound, Math.ceil((laid - area(task.hand ?? [])) / (board.width * unit) - noise)),
     stagger: leastStagger(rows),
     shortestEnd: shortestEnd(pieces),
     narrowest: Math.min(
@@ -156,6 +175,23 @@ function layoutOf(task: RowTask, frame: Frame, runs: readonly RunShape[], plan: 
       ...laidRuns.flatMap(({ laid: { widths } }) => [widths.left, widths.right]),
     ),
   }
+}
+
+/** What was cut into of the offcuts brought, and all that is left over: of those, only what was cut into. */
+function fromOtherRooms(task: RowTask, plan: EndPlan): { brought: Offcut[]; offcuts: Offcut[] } {
+  const used = new Set(plan.pieces.flat().map((piece) => piece.source))
+  const hand = task.hand ?? []
+  return {
+    brought: hand.filter((offcut) => used.has(offcut.mark)),
+    offcuts: plan.offcuts.filter((offcut) => !hand.some((other) => other.mark === offcut.mark)),
+  }
+}
+
+function packsOf(lengths: readonly Mm[], mix: readonly PackedLength[]): number {
+  return packsHolding(
+    mix.map((each) => lengths.filter((length) => length === each.length).length),
+    mix,
+  )
 }
 
 function laidRun(frame: Frame, run: RunShape, pieces: readonly CutPiece[]): LaidRun {
@@ -172,6 +208,8 @@ function laidRun(frame: Frame, run: RunShape, pieces: readonly CutPiece[]): Laid
       const rip = ripOfPiece(ripped, parts, run)
       return {
         board: piece.board,
+        room: piece.room,
+        of: piece.of,
         from: piece.from,
         to: piece.to,
         low: piece.low,

@@ -122,3 +122,15 @@ export function livedInFloor(seed: number): RowTask {
   const floor = inset(regionOfRoom(room), 10)
   return { floor, from: { start, end }, board: generatedBoard, limits: generatedLimits }
 }
+
+/** Three lengths to a pack of eight, as makers mix them. */
+export const generatedMix = [
+  { length: 2200, perPack: 4 },
+  { length: 1820, perPack: 2 },
+  { length: 1300, perPack: 2 },
+]
+
+/** A generated floor laid of packs of several lengths. */
+export function mixedFloor(seed: number): RowTask {
+  return { ...generatedFloor(seed), board: { width: 189, length: 2200, mix: generatedMix } }
+}

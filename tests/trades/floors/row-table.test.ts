@@ -48,8 +48,8 @@ describe("the row table", () => {
     const layout = {
       ...plan.layout,
       offcuts: [
-        { board: 1, from: 0, to: 120, low: 0, high: 189, mark: "1L" },
-        { board: 2, from: 0, to: 420, low: 0, high: 189, mark: "2L" },
+        { board: 1, room: null, of: 1860, from: 0, to: 120, low: 0, high: 189, mark: "1L" },
+        { board: 2, room: null, of: 1860, from: 0, to: 420, low: 0, high: 189, mark: "2L" },
       ],
     }
     expect(leftOver(layout)).toBe("2L 420")

@@ -1,16 +1,18 @@
 import { describe, expect, it } from "vitest"
 import { inset } from "../../../src/kernels/polygon/clip.ts"
+import { offcutsInHand } from "../../../src/trades/floors/hand.ts"
 import type { RowTask } from "../../../src/trades/floors/rows.ts"
-import { layRows } from "../../../src/trades/floors/rows.ts"
+import { type FloorLayout, layRows } from "../../../src/trades/floors/rows.ts"
 import {
   generatedBoard,
   generatedFloor,
   generatedLimits,
   generatedRoom,
   livedInFloor,
+  mixedFloor,
   regionOfRoom,
 } from "./generated.ts"
-import { faults } from "./verifier.ts"
+import { faults, faultsAcross } from "./verifier.ts"
 
 const limits = generatedLimits
 const board = generatedBoard
@@ -66,6 +68,64 @@ describe("rows of generated rooms", () => {
     expect(layRows(task)).toEqual(layRows(task))
     expect(JSON.stringify(task)).toBe(before)
   })
+})
+
+describe("rows of boards of several lengths", () => {
+  const mixed = Math.min(500, Math.ceil(rooms / 5))
+  it(
+    `${mixed} rooms keep every rule, and take no more of a length than their packs hold`,
+    () => {
+      const wrong: string[] = []
+      for (let seed = 1; seed <= mixed; seed++) {
+        const task = mixedFloor(seed)
+        const layout = layRows(task)
+        const found = faults(task, layout)
+        const unexpected = layout.breach > 0 ? found.filter((fault) => !fault.includes("short")) : found
+        wrong.push(...unexpected.map((fault) => `room ${seed}: ${fault}`))
+      }
+      expect(wrong).toEqual([])
+    },
+    longRun,
+  )
+
+  it("the verifier finds a board that no pack holds", () => {
+    const task = mixedFloor(2)
+    const layout = layRows(task)
+    expect(faults(task, layout)).toEqual([])
+    const board = layout.lengths.indexOf(1300)
+    expect(faults(task, { ...layout, lengths: layout.lengths.with(board, 1820) })).not.toEqual([])
+    expect(faults(task, { ...layout, packs: layout.packs! - 1 })).not.toEqual([])
+  })
+})
+
+describe("rooms of a job lend one another offcuts", () => {
+  const jobs = Math.min(200, Math.ceil(rooms / 10))
+  it(
+    `${jobs} jobs of three rooms: no board gives more than it has, none more boards than alone`,
+    () => {
+      const wrong: string[] = []
+      let saved = 0
+      for (let job = 1; job <= jobs; job++) {
+        const ids = ["A", "B", "C"]
+        const tasks = ids.map((_, index) => ({ ...generatedFloor(3 * job + index), board }))
+        const laid: { id: string; layout: FloorLayout }[] = []
+        tasks.forEach((task, index) => {
+          const own = { ...task, hand: offcutsInHand(laid) }
+          const layout = layRows(own)
+          const short = layout.breach > 0
+          wrong.push(...faults(own, layout).filter((fault) => !short || !fault.includes("short")))
+          const alone = layRows(task)
+          if (layout.boards > alone.boards) wrong.push(`job ${job}: more boards than alone`)
+          saved += alone.boards - layout.boards
+          laid.push({ id: ids[index]!, layout })
+        })
+        wrong.push(...faultsAcross(laid, limits.kerf))
+      }
+      expect(wrong).toEqual([])
+      expect(saved).toBeGreaterThan(0)
+    },
+    longRun,
+  )
 })
 
 describe("what the sheet tells of a piece", () => {

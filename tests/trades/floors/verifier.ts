@@ -1,6 +1,7 @@
 import { intersection } from "polyclip-ts"
 import type { Point } from "../../../src/kernels/polygon/point.ts"
 import type { Region } from "../../../src/kernels/polygon/region.ts"
+import type { Stretch } from "../../../src/trades/floors/layout/boards.ts"
 import type { FloorLayout, LaidPiece, RowTask } from "../../../src/trades/floors/rows.ts"
 
 /** Corners are kept to 1/1000 mm; figures that should meet may miss by this, mm and mm2 for each piece. */
@@ -61,25 +62,45 @@ interface Cut {
 /** Follows every piece back to its board: no part is used twice, a saw can part them, the sums close. */
 function boardFaults(layout: FloorLayout, kerf: number): string[] {
   const wrong: string[] = []
-  const { length, width } = layout.board
+  const { width } = layout.board
   const pieces = piecesOf(layout)
   const marks = [...pieces, ...layout.offcuts]
   let used = 0
-  for (let board = 1; board <= layout.boards; board++) {
-    const cuts = marks.filter((piece) => piece.board === board)
-    if (!cuts.some((cut) => "role" in cut)) wrong.push(`board ${board} is bought for nothing`)
+  const check = (
+    name: string,
+    cuts: readonly Stretch[],
+    within: Omit<Cut, "low" | "high"> & Partial<Cut>,
+  ) => {
     for (const cut of cuts) {
       used += (cut.to - cut.from) * (cut.high - cut.low)
-      if (cut.from < 0 || cut.to > length || cut.low < 0 || cut.high > width)
-        wrong.push(`board ${board} is cut beyond its edges`)
+      if (cut.from < within.from || cut.to > within.to) wrong.push(`${name} is cut beyond its ends`)
+      if (cut.low < (within.low ?? 0) || cut.high > (within.high ?? width))
+        wrong.push(`${name} is cut beyond its edges`)
     }
-    if (!canBeSawn(cuts, kerf)) wrong.push(`board ${board} is used twice, or no saw can part it`)
+    if (!cuts.some((cut) => "role" in cut)) wrong.push(`${name} is taken for nothing`)
+    if (!canBeSawn(cuts, kerf)) wrong.push(`${name} is used twice, or no saw can part it`)
   }
-  if (marks.some((piece) => piece.board < 1 || piece.board > layout.boards)) wrong.push("a piece of no board")
-  const bought = layout.boards * length * width
+  if (layout.lengths.length !== layout.boards) wrong.push("boards without a length")
+  layout.lengths.forEach((length, index) => {
+    const cuts = marks.filter((piece) => piece.room === null && piece.board === index + 1)
+    check(`board ${index + 1}`, cuts, { from: 0, to: length })
+    if (cuts.some((cut) => cut.of !== length)) wrong.push(`board ${index + 1} has two lengths`)
+  })
+  for (const offcut of layout.brought) {
+    const cuts = marks.filter((piece) => piece.room === offcut.room && piece.board === offcut.board)
+    check(offcut.mark, cuts, offcut)
+    if (cuts.some((cut) => cut.of !== offcut.of)) wrong.push(`${offcut.mark} has two lengths`)
+  }
+  const isKnown = ({ room, board }: Stretch) =>
+    room === null
+      ? board >= 1 && board <= layout.boards
+      : layout.brought.some((offcut) => offcut.room === room && offcut.board === board)
+  if (!marks.every(isKnown)) wrong.push("a piece of no board")
+  const bought = layout.lengths.reduce((sum, length) => sum + length * width, 0)
+  const brought = layout.brought.reduce((sum, cut) => sum + (cut.to - cut.from) * (cut.high - cut.low), 0)
   const { areas } = layout
-  if (Math.abs(areas.laid + areas.offcuts + areas.lost - bought) > 1)
-    wrong.push("laid, offcuts and lost do not sum to bought")
+  if (Math.abs(areas.laid + areas.offcuts + areas.lost - bought - brought) > 1)
+    wrong.push("laid, offcuts and lost do not sum to bought and brought")
   if (areas.lost < -1) wrong.push("less than nothing is lost")
   const cutAway = pieces.reduce((sum, piece) => {
     return (
@@ -88,10 +109,92 @@ function boardFaults(layout: FloorLayout, kerf: number): string[] {
       piece.shape.reduce((own, shape) => own + areaOf(shape), 0)
     )
   }, 0)
-  if (Math.abs(bought - used - (areas.lost - cutAway)) > 1)
+  if (Math.abs(bought + brought - used - (areas.lost - cutAway)) > 1)
     wrong.push("what is lost does not follow from the boards")
-  if (layout.bound > layout.boards) wrong.push("fewer boards than the bound")
+  return [...wrong, ...packFaults(layout)]
+}
+
+/** Boards are of the lengths that packs hold, in no more of each than the packs opened hold; fewer than the bound is too good. */
+function packFaults({ board, boards, lengths, packs, bound }: FloorLayout): string[] {
+  if (!board.mix) {
+    const odd = lengths.some((length) => length !== board.length) ? ["a board of another length"] : []
+    return bound > boards ? [...odd, "fewer boards than the bound"] : odd
+  }
+  const wrong: string[] = []
+  if (packs === null || bound > packs) wrong.push("fewer packs than the bound")
+  for (const { length, perPack } of board.mix) {
+    const count = lengths.filter((each) => each === length).length
+    if (count > (packs ?? 0) * perPack) wrong.push(`more boards of ${length} than the packs hold`)
+  }
+  if (lengths.some((length) => !board.mix!.some((each) => each.length === length)))
+    wrong.push("a board of a length that no pack holds")
   return wrong
+}
+
+/**
+ * Everything that is wrong with what rooms lend one another, in words: an offcut that no earlier room left, one used twice, a board that
+ * cannot give the pieces of all rooms together, sums that do not close over the job.
+ */
+export function faultsAcross(rooms: readonly { id: string; layout: FloorLayout }[], kerf: number): string[] {
+  const wrong: string[] = []
+  const lent = new Set<string>()
+  rooms.forEach(({ id, layout }, index) => {
+    for (const offcut of layout.brought) {
+      const key = JSON.stringify([offcut.room, offcut.board, offcut.from, offcut.to, offcut.low, offcut.high])
+      if (lent.has(key)) wrong.push(`${id}: ${offcut.mark} is used by two rooms`)
+      lent.add(key)
+      const isLeft = rooms
+        .slice(0, index)
+        .some((earlier) =>
+          earlier.layout.offcuts.some(
+            (left) =>
+              (left.room ?? earlier.id) === offcut.room &&
+              left.board === offcut.board &&
+              left.from === offcut.from &&
+              left.to === offcut.to &&
+              offcut.mark === `${earlier.id} ${left.mark}`,
+          ),
+        )
+      if (!isLeft) wrong.push(`${id}: no earlier room left ${offcut.mark}`)
+    }
+  })
+  for (const { id, layout } of rooms) {
+    for (let board = 1; board <= layout.boards; board++) {
+      const cuts = rooms.flatMap((room) =>
+        piecesOf(room.layout).filter((piece) => (piece.room ?? room.id) === id && piece.board === board),
+      )
+      if (!canBeSawn(cuts, kerf)) wrong.push(`board ${board} of ${id} cannot give the pieces of all rooms`)
+    }
+  }
+  const sum = (of: (layout: FloorLayout) => number) =>
+    rooms.reduce((total, room) => total + of(room.layout), 0)
+  const over = sum(({ areas }) => areas.bought + areas.brought - areas.laid - areas.offcuts - areas.lost)
+  if (Math.abs(over) > 1) wrong.push("the sums of the job do not close")
+  return wrong
+}
+
+/** Pieces nearer to a break's line than the gap there. */
+export function breakFaults(
+  layout: FloorLayout,
+  breaks: readonly { from: Point; to: Point }[],
+  gap: number,
+): string[] {
+  return piecesOf(layout).flatMap((piece) =>
+    breaks.flatMap(({ from, to }) => {
+      const length = Math.hypot(to.x - from.x, to.y - from.y)
+      const away = (point: Point) =>
+        ((point.x - from.x) * (to.y - from.y) - (point.y - from.y) * (to.x - from.x)) / length
+      const beside = (point: Point) =>
+        ((point.x - from.x) * (to.x - from.x) + (point.y - from.y) * (to.y - from.y)) / length
+      return piece.shape.flatMap(({ outline }) => {
+        const near = outline.filter((point) => beside(point) > 0 && beside(point) < length)
+        if (near.length === 0) return []
+        const sides = near.map(away)
+        const clear = Math.min(...sides) > gap - corner || Math.max(...sides) < corner - gap
+        return clear ? [] : [`a ${piece.role} crosses a break or comes too near`]
+      })
+    }),
+  )
 }
 
 /** True if straight cuts from side to side, a saw's width each, part all pieces of a board. */
@@ -154,7 +257,6 @@ function acrossOf(piece: LaidPiece, task: RowTask): [number, number, number, num
 
 function runFaults(task: RowTask, layout: FloorLayout): string[] {
   const wrong: string[] = []
-  const { length } = layout.board
   const { stagger, leastEnd } = task.limits
   let before: number[] = []
   layout.rows.forEach((row, rowIndex) => {
@@ -167,7 +269,7 @@ function runFaults(task: RowTask, layout: FloorLayout): string[] {
         if (!next) return
         joints.push(next.left)
         if (Math.abs(next.left - piece.right) > corner) wrong.push(`row ${run.name} has a gap or a lap`)
-        if (piece.to !== length) wrong.push(`row ${run.name}: a joint without the right factory end`)
+        if (piece.to !== piece.of) wrong.push(`row ${run.name}: a joint without the right factory end`)
         if (next.from !== 0) wrong.push(`row ${run.name}: a joint without the left factory end`)
       })
       const ends = run.pieces.length > 1 ? [run.pieces[0]!, run.pieces.at(-1)!] : []

@@ -1,18 +1,16 @@
 import type { Mm } from "../../../kernels/units.ts"
 
-/** Length and covering width of one board, mm. */
-export interface BoardSize {
-  length: Mm
-  width: Mm
-}
-
 /**
  * A rectangle of one board: along it from its left factory end, across it from its grooved edge.
  * From 0 it has the left factory end, to the board's length the right one; low 0 keeps the groove, high at the board's width the tongue.
  */
 export interface Stretch {
-  /** Which board, from 1, in the order they are first cut or laid. */
+  /** Which board, from 1, in the order they are first cut or laid; of the room that opened it. */
   board: number
+  /** The room that opened its board, where that is another than the one it lies in; else null. */
+  room: string | null
+  /** Length of its whole board, mm. */
+  of: Mm
   from: Mm
   to: Mm
   low: Mm
@@ -46,19 +44,19 @@ export function areaOf(stretch: Stretch): number {
   return (stretch.to - stretch.from) * (stretch.high - stretch.low)
 }
 
-/** Which of the four factory edges a stretch still has. */
-export function kept(stretch: Stretch, board: BoardSize): Kept {
+/** Which of the four factory edges a stretch still has. @param width covering width of the boards, mm */
+export function kept(stretch: Stretch, width: Mm): Kept {
   return {
     left: stretch.from === 0,
-    right: stretch.to === board.length,
+    right: stretch.to === stretch.of,
     groove: stretch.low === 0,
-    tongue: stretch.high === board.width,
+    tongue: stretch.high === width,
   }
 }
 
 /** The mark of what a cut in a row leaves: its row, `G` or `T` for a strip by the edge it kept, and its ends. */
-export function markOf(row: string, stretch: Stretch, board: BoardSize): string {
-  const { left, right, groove, tongue } = kept(stretch, board)
+export function markOf(row: string, stretch: Stretch, width: Mm): string {
+  const { left, right, groove, tongue } = kept(stretch, width)
   const strip = groove && tongue ? "" : groove ? "G" : "T"
   const ends = left && right ? "W" : right ? "R" : left ? "L" : "M"
   return `${row}${strip}${ends}`

@@ -1,4 +1,5 @@
 import type { Mm } from "../../../kernels/units.ts"
+import { lengthOf, type Stretch } from "./boards.ts"
 import { type EndLimits, type Role, type Run, same } from "./end-plan.ts"
 import { leastNeeds, type Need, needOf } from "./profile.ts"
 
@@ -32,8 +33,13 @@ const noise = 1e-6
  * plain share of length); by place: one starter and one finisher at most come of one length of board. Rips: at any place along a board
  * lies one full piece, or at most one strip with a groove and one with a tongue; each lane alone is a bound, and so is the sum of
  * those too wide to lie side by side.
+ * @param hand offcuts of other rooms that may be used besides: each weighs no more than its share of a length, or than one board
  */
-export function fewestPossible(runs: readonly Run[], limits: EndLimits): number {
+export function fewestPossible(
+  runs: readonly Run[],
+  limits: EndLimits,
+  hand: readonly Stretch[] = [],
+): number {
   const lanes = laneWeights(runs, limits)
   const cuts = cutsOf(runs, limits)
   const ways = new Map<string, Piece[][]>()
@@ -43,8 +49,11 @@ export function fewestPossible(runs: readonly Run[], limits: EndLimits): number 
     ways.set(key, found)
     return found
   }
-  let bound = runs.length > 0 ? 1 : 0
-  for (const weight of lengthWeights(runs, limits)) {
+  const { boardLength, kerf } = limits
+  const inHand = sumOf(hand, (offcut) => (lengthOf(offcut) + kerf) / (boardLength + kerf))
+  let bound = runs.length > hand.length ? 1 : 0
+  for (const { weight, isShare } of lengthWeights(runs, limits)) {
+    const given = isShare ? inHand : hand.length
     const full = sumOf(
       runs.filter((run) => !run.profile),
       (run) => lightest(waysOf(run), weight, () => 1),
@@ -54,25 +63,27 @@ export function fewestPossible(runs: readonly Run[], limits: EndLimits): number 
         runs.filter((run) => run.profile),
         (run) => lightest(waysOf(run), weight, lane),
       )
-      bound = Math.max(bound, Math.ceil(full + partly - noise))
+      bound = Math.max(bound, Math.ceil(full + partly - given - noise))
     }
   }
   return bound
 }
 
-function sumOf(runs: readonly Run[], of: (run: Run) => number): number {
-  return runs.reduce((sum, run) => sum + of(run), 0)
+function sumOf<T>(list: readonly T[], of: (item: T) => number): number {
+  return list.reduce((sum, item) => sum + of(item), 0)
 }
 
-function lengthWeights(runs: readonly Run[], limits: EndLimits): LengthWeight[] {
+function lengthWeights(
+  runs: readonly Run[],
+  limits: EndLimits,
+): { weight: LengthWeight; isShare: boolean }[] {
   const { boardLength, kerf, leastEnd } = limits
   const whole = boardLength + kerf
   const share = (length: Mm) => (length + kerf) / whole
   const cuts = cutsOf(runs, limits)
   const leastPiece = cuts[0] ?? 1 / 2
   const steps = Array.from({ length: mostSteps }, (_, index) => index + 1)
-  return [
-    share,
+  const others: LengthWeight[] = [
     ...steps.map((k) => (length: Mm) => stepped(share(length), k)),
     ...cuts.map((cut) => (length: Mm) => {
       const x = share(length)
@@ -80,6 +91,7 @@ function lengthWeights(runs: readonly Run[], limits: EndLimits): LengthWeight[] 
     }),
     ...leanings.map((leaning) => byPlace(share, { leaning, leastPiece, leastEnd: share(leastEnd) })),
   ]
+  return [{ weight: share, isShare: true }, ...others.map((weight) => ({ weight, isShare: false }))]
 }
 
 /** Thresholds of length as a share of a board, from the shortest piece there can be to half a board. */

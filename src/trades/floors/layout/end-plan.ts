@@ -1,5 +1,6 @@
 import type { Mm } from "../../../kernels/units.ts"
 import type { Offcut, Stretch } from "./boards.ts"
+import type { PackedLength } from "./packs.ts"
 import type { Profile } from "./profile.ts"
 
 /** A stretch of one row from wall to wall, to be filled with boards, left to right. */
@@ -15,7 +16,10 @@ export interface Run {
 
 /** What the boards and the rules allow, mm. */
 export interface EndLimits {
+  /** The longest board. */
   boardLength: Mm
+  /** Every length that a pack holds, where it holds several. */
+  mix?: readonly PackedLength[]
   boardWidth: Mm
   kerf: Mm
   /** Least length of a piece that begins or ends a jointed run. */
@@ -41,7 +45,9 @@ export interface EndPlan {
   /** Pieces of each run, in the order of the runs, left to right. */
   pieces: CutPiece[][]
   boards: number
-  /** No plan that keeps the rules takes fewer. */
+  /** Length of each board, in the order of their numbers, mm. */
+  lengths: Mm[]
+  /** No plan that keeps the rules takes fewer boards; of boards of several lengths, fewer packs. */
   bound: number
   /** Full-width offcuts left at the end; strips that no row takes are thrown away. */
   offcuts: Offcut[]

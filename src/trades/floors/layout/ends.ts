@@ -1,4 +1,5 @@
 import type { Mm } from "../../../kernels/units.ts"
+import { lengthOf, type Offcut } from "./boards.ts"
 import { fewestPossible } from "./bound.ts"
 import { type CutPiece, type EndLimits, type EndPlan, type Run, same } from "./end-plan.ts"
 import {
@@ -12,9 +13,11 @@ import {
   type Weights,
   withRun,
 } from "./floor-state.ts"
+import { mixedPlaces } from "./mix.ts"
+import { type PackedLength, packRun } from "./packs.ts"
 import { leastNeeds } from "./profile.ts"
 import { startLengths } from "./starts.ts"
-import { type Choice, type Place, Stock, type StripsWanted } from "./stock.ts"
+import { type Choice, type Place, Stock, type StockLimits, type StripsWanted } from "./stock.ts"
 import { type WorthLeaving, waysJointed, waysSingle, worthLeaving } from "./ways.ts"
 
 /** How hard one pass of the search looks. */
@@ -56,6 +59,8 @@ const passes: readonly Effort[] = [
   { ...thorough, upTo: veryFewRuns, fillings: 200_000, steps: 16, offcutWorth: 1, looks: 0 },
   { ...thorough, upTo: veryFewRuns, fillings: 200_000, steps: 48, offcutWorth: 1, looks: 0 },
 ]
+/** Passes made with boards of several lengths: each has many times as many fillings. */
+const passesOfMix = 3
 /** The rough look at a setting of the rows. */
 const rough: Effort = { ...usual, fillings: 0, least: 3, steps: 8 }
 /** Fillings of one run from one state, about. */
@@ -65,7 +70,7 @@ const mostBreadth = 2000
 const gathered = 4
 
 /** Limits with what the runs themselves ask of strips. */
-type Limits = EndLimits & { strips: StripsWanted; leaving: WorthLeaving }
+type Limits = StockLimits & { leaving: WorthLeaving }
 
 /**
  * Fills runs with boards: few boards first, then few cuts, then joints spread well apart. A search that keeps the best few part-laid
@@ -73,26 +78,48 @@ type Limits = EndLimits & { strips: StripsWanted; leaving: WorthLeaving }
  * Edges are kept as they are: what a finish leaves has the right factory end and only starts a row, what a starter leaves has the left
  * one and only ends a row, what has two cut ends only spans from wall to wall. A strip ripped off keeps its groove or its tongue and
  * serves only where the other long edge lies at a wall.
- * @param quick one rough look, no bound
+ * Boards of several lengths are taken as packs hold them: few packs first, then little length.
+ * @param options.quick one rough look, no bound
+ * @param options.hand offcuts of other rooms, each with the room that opened its board; used only where boards are saved
  */
-export function fillRuns(runs: readonly Run[], limits: EndLimits, quick = false): EndPlan {
-  const own: Limits = {
-    ...limits,
-    strips: stripsWanted(runs, limits),
-    leaving: worthLeaving(runs, limits),
-  }
+export function fillRuns(
+  runs: readonly Run[],
+  limits: EndLimits,
+  { quick = false, hand = [] }: { quick?: boolean; hand?: readonly Offcut[] } = {},
+): EndPlan {
+  const lengths = limits.mix ?? [{ length: limits.boardLength, perPack: 1 }]
+  const strips = stripsWanted(runs, limits)
+  const own: Limits = { ...limits, lengths, strips, leaving: worthLeaving(runs, limits) }
   const demands = stripDemands(runs, limits)
   const ahead = runs.map((run, index) => ({ run, demand: demands[index]! }))
-  if (quick) return planOf(searched(ahead, own, rough), ahead, own, 0)
-  const bound = fewestPossible(runs, limits)
+  const empty = emptyFloor(lengths)
+  if (quick) return planOf(searched(empty, ahead, own, rough), ahead, own, 0)
+  const leastWith = (some: readonly Offcut[]) =>
+    limits.mix ? fewestPacks(runs, limits.mix, some) : fewestPossible(runs, limits, some)
+  const alone = bestOf(empty, ahead, own, leastWith([]))
+  const least = leastWith(hand)
+  const shared = hand.length > 0 ? bestOf(emptyFloor(lengths, hand), ahead, own, least) : alone
+  const isSaving = shared.breach <= alone.breach && Math.floor(shared.cost) < Math.floor(alone.cost)
+  const best = isSaving ? shared : alone
+  return planOf(best, ahead, own, best.breach <= same ? least : Math.min(least, Math.floor(best.cost)))
+}
+
+function bestOf(from: State, ahead: readonly Ahead[], limits: Limits, bound: number): State {
   let best: State | undefined
-  for (const effort of passes.filter(({ upTo }) => runs.length <= upTo)) {
-    const found = searched(ahead, own, effort)
+  const most = limits.mix ? passesOfMix : passes.length
+  for (const effort of passes.slice(0, most).filter(({ upTo }) => ahead.length <= upTo)) {
+    const found = searched(from, ahead, limits, effort)
     if (!best || finalOrder(found, best) < 0) best = found
-    if (best.breach <= same && best.boards <= bound) break
+    if (best.breach <= same && Math.floor(best.cost) <= bound) break
   }
-  const isKept = best!.breach <= same
-  return planOf(best!, ahead, own, isKept ? bound : Math.min(bound, best!.boards))
+  return best!
+}
+
+/** Packs of a mix that hold at least the length of all full rows, less what is in hand. */
+function fewestPacks(runs: readonly Run[], mix: readonly PackedLength[], hand: readonly Offcut[]): number {
+  const length = runs.reduce((sum, run) => sum + (run.profile ? 0 : run.right - run.left), 0)
+  const inHand = hand.reduce((sum, offcut) => sum + lengthOf(offcut), 0)
+  return Math.max(runs.length > hand.length ? 1 : 0, Math.ceil((length - inHand - same) / packRun(mix)))
 }
 
 /** A run, and what offcuts can still serve after it. */
@@ -101,12 +128,12 @@ interface Ahead {
   demand: StripDemand
 }
 
-function searched(ahead: readonly Ahead[], limits: Limits, effort: Effort): State {
+function searched(from: State, ahead: readonly Ahead[], limits: Limits, effort: Effort): State {
   const each = Math.floor(effort.fillings / (fillingsEach * Math.max(1, ahead.length)))
   const breadth = Math.min(mostBreadth, Math.max(effort.least, each))
-  let states: State[] = [emptyFloor()]
+  let states: State[] = [from]
   for (const { run, demand } of ahead) {
-    const best = new Best(breadth, limits.boardLength)
+    const best = new Best(breadth)
     for (const state of states) fillings(inRow(state, run.row), { run, demand }, { limits, effort, best })
     states = best.picked()
   }
@@ -116,14 +143,12 @@ function searched(ahead: readonly Ahead[], limits: Limits, effort: Effort): Stat
 /** The best so many of the states offered. */
 class Best {
   readonly #breadth: number
-  readonly #boardLength: Mm
   #states: State[] = []
   /** A state that scores more is not wanted. */
   most = Number.POSITIVE_INFINITY
 
-  constructor(breadth: number, boardLength: Mm) {
+  constructor(breadth: number) {
     this.#breadth = breadth
-    this.#boardLength = boardLength
   }
 
   offer(state: State): void {
@@ -143,7 +168,7 @@ class Best {
     const kept: State[] = []
     const seen = new Set<string>()
     for (const state of ranked) {
-      const key = sameness(state, this.#boardLength)
+      const key = sameness(state)
       if (seen.has(key)) continue
       seen.add(key)
       kept.push(state)
@@ -191,10 +216,21 @@ function fillings(
     for (const choice of waysSingle(run, how)) layAll([single], [choice])
   }
   if (length < 2 * limits.leastEnd && isLaid) return
-  for (const start of startLengths(state, run, limits, effort.steps)) {
-    const places = placesOf(run, start, limits.boardLength)
-    for (const choices of waysJointed(run, places, how)) layAll(places, choices)
+  for (const places of placesJointed(state, run, limits, effort.steps)) {
+    for (const choices of waysJointed(run, places, how)) {
+      layAll(places, choices)
+      if (limits.mix)
+        layAll(
+          places,
+          choices.map((choice) => ({ ...choice, longest: true })),
+        )
+    }
   }
+}
+
+function placesJointed(state: State, run: Run, limits: Limits, steps: number): Place[][] {
+  if (limits.mix) return mixedPlaces(state, run, limits, steps)
+  return startLengths(state, run, limits, steps).map((start) => placesOf(run, start, limits.boardLength))
 }
 
 function placesOf(run: Run, start: Mm, boardLength: Mm): Place[] {
@@ -239,13 +275,18 @@ function needsOf(run: Run, { boardWidth, leastEnd }: EndLimits) {
 /** The search only counts; what it found is laid once more with a mark on every offcut. */
 function planOf(found: State, ahead: readonly Ahead[], limits: Limits, bound: number): EndPlan {
   const fillings: Filling[] = []
-  for (let at: State | null = found; at; at = at.before)
-    if (at.before && at.filling) fillings.unshift(at.filling)
-  let state = emptyFloor()
+  let first = found
+  for (; first.before; first = first.before) if (first.filling) fillings.unshift(first.filling)
+  let state = first
+  const lengths: Mm[] = []
   const pieces = ahead.map(({ run, demand }, index): CutPiece[] => {
     const filling = fillings[index]!
     const stock = new Stock(state, run, { limits, named: true })
-    const taken = filling.places.map((place, which) => stock.take(place, filling.choices[which]))
+    const taken = filling.places.map((place, which) => {
+      const piece = stock.take(place, filling.choices[which])
+      if (piece.source === null) lengths.push(piece.of)
+      return piece
+    })
     state = withRun(
       inRow(state, run.row),
       { stock, filling, demand },
@@ -255,5 +296,5 @@ function planOf(found: State, ahead: readonly Ahead[], limits: Limits, bound: nu
   })
   const { boards, cuts, breach } = state
   const offcuts = state.offcuts.filter(({ low, high }) => high - low === limits.boardWidth)
-  return { pieces, boards, bound, offcuts, cuts, breach }
+  return { pieces, boards, lengths, bound, offcuts, cuts, breach }
 }

@@ -1,6 +1,7 @@
 import type { Mm } from "../../../kernels/units.ts"
 import { lengthOf, type Offcut } from "./boards.ts"
 import type { EndLimits } from "./end-plan.ts"
+import { type PackedLength, packRun, packsHolding } from "./packs.ts"
 import type { Choice, Place, Stock } from "./stock.ts"
 
 /** How a run is filled: its places, and how each piece is taken. */
@@ -16,6 +17,10 @@ export interface State {
   filling: Filling | null
   offcuts: readonly Offcut[]
   boards: number
+  /** Fresh boards so far, by length. */
+  taken: readonly number[]
+  /** Boards, or packs and within them boards' length, to be kept few. */
+  cost: number
   cuts: number
   row: number
   /** End joints of this row so far, of the row before, and of the one before that. */
@@ -34,6 +39,9 @@ export interface StripDemand {
   tongue: Mm
 }
 
+/** What boards there are. */
+type StateLimits = EndLimits & { lengths: readonly PackedLength[] }
+
 /** What counts besides boards while floors are half laid. */
 export interface Weights {
   /** What an offcut is worth against a fresh board of its length. */
@@ -45,6 +53,8 @@ export interface Weights {
 /** Offcuts and strips kept in hand: what nobody could keep in order on site is not planned with. */
 const mostOffcuts = 10
 const mostStrips = 8
+/** What boards lying idle in opened packs weigh, as a share of their length. */
+const idleWeight = 0.1
 /** Weight of a breach against wasted length: nothing that can be avoided is worth it. */
 const breachWeight = 1000
 /** Joints nearer than this to the joint two rows back, or to a steady step, look like a pattern, mm. */
@@ -56,13 +66,15 @@ const nearStaggerWeight = 0.1
 /** Lengths are cleared of binary noise by this, mm. */
 const noise: Mm = 1e-6
 
-/** Nothing laid yet. */
-export function emptyFloor(): State {
+/** Nothing laid yet. @param hand offcuts of other rooms */
+export function emptyFloor(lengths: readonly PackedLength[], hand: readonly Offcut[] = []): State {
   return {
     before: null,
     filling: null,
-    offcuts: [],
+    offcuts: hand,
     boards: 0,
+    taken: lengths.map(() => 0),
+    cost: 0,
     cuts: 0,
     row: 0,
     joints: [],
@@ -93,7 +105,7 @@ export function inRow(state: State, row: number): State {
 export function withRun(
   state: State,
   filled: { stock: Stock; filling: Filling; demand: StripDemand },
-  { limits, effort, most }: { limits: EndLimits; effort: Weights; most: number },
+  { limits, effort, most }: { limits: StateLimits; effort: Weights; most: number },
 ): State | null {
   const { stock, filling, demand } = filled
   const { stagger, leastEnd } = limits
@@ -110,16 +122,15 @@ export function withRun(
   const offcuts = inHand(stock.offcuts, limits)
   const worth = worthOf(offcuts, demand, limits)
   const score =
-    stock.boards * limits.boardLength -
-    worth * effort.offcutWorth +
-    breach * breachWeight +
-    looks * effort.looks
+    lengthTaken(stock, limits) - worth * effort.offcutWorth + breach * breachWeight + looks * effort.looks
   if (score > most) return null
   return {
     before: state,
     filling,
     offcuts,
     boards: stock.boards,
+    taken: stock.taken,
+    cost: costOf(stock, limits),
     cuts: state.cuts + stock.cuts,
     row: state.row,
     joints: state.joints.length > 0 ? [...state.joints, ...joints] : joints,
@@ -132,10 +143,10 @@ export function withRun(
 }
 
 /** States with the same joints in the last row and the same offcuts go on alike. */
-export function sameness(state: State, boardLength: Mm): string {
+export function sameness(state: State): string {
   const offcuts = state.offcuts
-    .map(({ from, to, low, high }) => {
-      const end = from === 0 ? "L" : to === boardLength ? "R" : "M"
+    .map(({ of, from, to, low, high }) => {
+      const end = from === 0 ? "L" : to === of ? "R" : "M"
       return `${end}${Math.round(to - from)}:${Math.round(low)}:${Math.round(high)}`
     })
     .sort()
@@ -144,7 +155,21 @@ export function sameness(state: State, boardLength: Mm): string {
 
 /** Which of two whole floors is better, negative for the first: rules kept, then boards, then cuts, then looks. */
 export function finalOrder(a: State, b: State): number {
-  return a.breach - b.breach || a.boards - b.boards || a.cuts - b.cuts || a.looks - b.looks
+  return a.breach - b.breach || a.cost - b.cost || a.cuts - b.cuts || a.looks - b.looks
+}
+
+/** Length of the boards taken, mm; where they come in a mix, a share of what opened packs hold besides. */
+function lengthTaken({ boards, taken }: Stock, { boardLength, lengths }: StateLimits): number {
+  if (lengths.length === 1) return boards * boardLength
+  const used = taken.reduce((sum, count, index) => sum + count * lengths[index]!.length, 0)
+  return used + idleWeight * (packsHolding(taken, lengths) * packRun(lengths) - used)
+}
+
+function costOf({ boards, taken }: Stock, { lengths }: StateLimits): number {
+  if (lengths.length === 1) return boards
+  const used = taken.reduce((sum, count, index) => sum + count * lengths[index]!.length, 0)
+  const packs = packsHolding(taken, lengths)
+  return packs === 0 ? 0 : packs + used / (2 * packs * packRun(lengths))
 }
 
 function inHand(offcuts: readonly Offcut[], limits: EndLimits): readonly Offcut[] {
@@ -152,25 +177,29 @@ function inHand(offcuts: readonly Offcut[], limits: EndLimits): readonly Offcut[
   const isStrip = ({ low, high }: Offcut) => high - low < limits.boardWidth
   const longest = (some: Offcut[], most: number) =>
     some.sort((a, b) => lengthOf(b) - lengthOf(a)).slice(0, most)
+  const isOwn = ({ room }: Offcut) => room === null
   const keeps = new Set([
     ...longest(
-      offcuts.filter((offcut) => !isStrip(offcut)),
+      offcuts.filter((offcut) => isOwn(offcut) && !isStrip(offcut)),
       mostOffcuts,
     ),
-    ...longest(offcuts.filter(isStrip), mostStrips),
+    ...longest(
+      offcuts.filter((offcut) => isOwn(offcut) && isStrip(offcut)),
+      mostStrips,
+    ),
   ])
-  return offcuts.filter((offcut) => keeps.has(offcut))
+  return offcuts.filter((offcut) => keeps.has(offcut) || !isOwn(offcut))
 }
 
 /** Length of board that offcuts can still stand for, mm: no more than is still to be laid, strips no more than is still wanted of them. */
 function worthOf(offcuts: readonly Offcut[], demand: StripDemand, limits: EndLimits): Mm {
-  const { boardLength, boardWidth, leastEnd } = limits
+  const { boardWidth, leastEnd } = limits
   let full = 0
   let grooved = 0
   let tongued = 0
-  for (const { from, to, low, high } of offcuts) {
+  for (const { of, from, to, low, high } of offcuts) {
     const length = to - from
-    if ((from !== 0 && to !== boardLength) || length < leastEnd) continue
+    if ((from !== 0 && to !== of) || length < leastEnd) continue
     if (high - low === boardWidth) full += length
     else if (low === 0) grooved += length
     else tongued += length

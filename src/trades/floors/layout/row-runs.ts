@@ -24,8 +24,9 @@ const beyond: Mm = 0.01
  * The runs of a floor, row by row from the first row's wall, left to right in each row.
  * @param floor figures in the frame of the rows
  * @param joint a joint line between rows, mm from the first row's wall; the others lie whole widths from it
+ * @param firstRow number of its first row
  */
-export function runsOf(floor: readonly Region[], joint: Mm, width: Mm): RunShape[] {
+export function runsOf(floor: readonly Region[], joint: Mm, width: Mm, firstRow = 1): RunShape[] {
   const levels = levelsOver(floor, joint, width)
   const pieces = floor
     .flatMap((region) => strips(region, levels))
@@ -34,7 +35,7 @@ export function runsOf(floor: readonly Region[], joint: Mm, width: Mm): RunShape
     .sort((a, b) => a.strip - b.strip || a.left - b.left || a.right - b.right)
   const used = [...new Set(pieces.map((piece) => piece.strip))]
   return pieces.map((piece) => {
-    const row = used.indexOf(piece.strip) + 1
+    const row = used.indexOf(piece.strip) + firstRow
     const inRow = pieces.filter((other) => other.strip === piece.strip)
     const letter = inRow.length > 1 ? String.fromCharCode("a".charCodeAt(0) + inRow.indexOf(piece)) : ""
     return {
@@ -71,4 +72,24 @@ function withoutNecks(piece: StripPiece): StripPiece[] {
 function thickness(piece: StripPiece): Mm {
   const box = boundsOf(piece.region.outline)
   return Math.min(box.top - box.bottom, box.right - box.left)
+}
+
+/**
+ * Figures that a break along the rows parts, first ones nearest the first row's wall: each such field has a setting of its rows of its
+ * own. Figures beside one another share their rows.
+ */
+export function fieldsOf(floor: readonly Region[]): Region[][] {
+  const ranked = floor
+    .map((region) => ({ region, box: boundsOf(region.outline) }))
+    .sort((a, b) => a.box.bottom - b.box.bottom)
+  const fields: { regions: Region[]; top: Mm }[] = []
+  for (const { region, box } of ranked) {
+    const last = fields.at(-1)
+    if (!last || box.bottom >= last.top - beyond) fields.push({ regions: [region], top: box.top })
+    else {
+      last.regions.push(region)
+      last.top = Math.max(last.top, box.top)
+    }
+  }
+  return fields.map((field) => field.regions)
 }

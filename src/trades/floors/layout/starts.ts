@@ -29,7 +29,7 @@ function triedLengths(state: State, run: Run, limits: EndLimits, steps: number):
   addFinish(boardLength)
   const rest = length % boardLength
   for (const offcut of state.offcuts) {
-    const { left, right } = kept(offcut, { length: boardLength, width: boardWidth })
+    const { left, right } = kept(offcut, boardWidth)
     if (right) add(lengthOf(offcut))
     if (left) addFinish(lengthOf(offcut))
     if (right) add(lengthOf(offcut) - kerf - leastEnd)

@@ -8,9 +8,10 @@ import {
   type Stretch,
 } from "../../../../src/trades/floors/layout/boards.ts"
 
-const size = { length: 1860, width: 189 }
 const stretch = (from: number, to: number, low = 0, high = 189): Stretch => ({
   board: 1,
+  room: null,
+  of: 1860,
   from,
   to,
   low,
@@ -24,15 +25,15 @@ describe("stretches of a board", () => {
   })
 
   it("a cut takes the edge it goes through", () => {
-    expect(kept(stretch(0, 1860), size)).toEqual({ left: true, right: true, groove: true, tongue: true })
-    expect(kept(stretch(300, 1860), size)).toEqual({ left: false, right: true, groove: true, tongue: true })
-    expect(kept(stretch(0, 1500, 0, 90), size)).toEqual({
+    expect(kept(stretch(0, 1860), 189)).toEqual({ left: true, right: true, groove: true, tongue: true })
+    expect(kept(stretch(300, 1860), 189)).toEqual({ left: false, right: true, groove: true, tongue: true })
+    expect(kept(stretch(0, 1500, 0, 90), 189)).toEqual({
       left: true,
       right: false,
       groove: true,
       tongue: false,
     })
-    expect(kept(stretch(0, 1500, 93, 189), size)).toEqual({
+    expect(kept(stretch(0, 1500, 93, 189), 189)).toEqual({
       left: true,
       right: false,
       groove: false,
@@ -41,11 +42,11 @@ describe("stretches of a board", () => {
   })
 
   it("the mark tells row, strip and ends", () => {
-    expect(markOf("4", stretch(300, 1860), size)).toBe("4R")
-    expect(markOf("4", stretch(0, 300), size)).toBe("4L")
-    expect(markOf("4a", stretch(300, 700), size)).toBe("4aM")
-    expect(markOf("1", stretch(0, 1860, 0, 90), size)).toBe("1GW")
-    expect(markOf("9", stretch(200, 1860, 93, 189), size)).toBe("9TR")
+    expect(markOf("4", stretch(300, 1860), 189)).toBe("4R")
+    expect(markOf("4", stretch(0, 300), 189)).toBe("4L")
+    expect(markOf("4a", stretch(300, 700), 189)).toBe("4aM")
+    expect(markOf("1", stretch(0, 1860, 0, 90), 189)).toBe("1GW")
+    expect(markOf("9", stretch(200, 1860, 93, 189), 189)).toBe("9TR")
   })
 
   it("a mark belongs to its own row only", () => {

@@ -8,7 +8,7 @@ const run: Run = { row: 2, name: "2", left: 0, right: 3000, profile: null }
 
 describe("starter lengths that are tried", () => {
   it("each leaves both ends long enough", () => {
-    const starts = startLengths(emptyFloor(), run, limits, 10)
+    const starts = startLengths(emptyFloor([{ length: 1860, perPack: 1 }]), run, limits, 10)
     expect(starts.length).toBeGreaterThan(5)
     for (const start of starts) {
       expect(start).toBeGreaterThanOrEqual(300)
@@ -18,7 +18,12 @@ describe("starter lengths that are tried", () => {
   })
 
   it("each keeps its joints from those of the last row", () => {
-    const starts = startLengths({ ...emptyFloor(), last: [1000] }, run, limits, 10)
+    const starts = startLengths(
+      { ...emptyFloor([{ length: 1860, perPack: 1 }]), last: [1000] },
+      run,
+      limits,
+      10,
+    )
     for (const start of starts) {
       for (let joint = start; joint < 3000; joint += 1860)
         expect(Math.abs(joint - 1000)).toBeGreaterThanOrEqual(300)
@@ -26,12 +31,16 @@ describe("starter lengths that are tried", () => {
   })
 
   it("an offcut in hand is tried as it is", () => {
-    const offcut = { board: 1, from: 1123, to: 1860, low: 0, high: 189, mark: "1R" }
-    expect(startLengths({ ...emptyFloor(), offcuts: [offcut] }, run, limits, 10)).toContain(737)
+    const offcut = { board: 1, room: null, of: 1860, from: 1123, to: 1860, low: 0, high: 189, mark: "1R" }
+    expect(
+      startLengths({ ...emptyFloor([{ length: 1860, perPack: 1 }]), offcuts: [offcut] }, run, limits, 10),
+    ).toContain(737)
   })
 
   it("where no start keeps the rules, all are given back", () => {
     const short: Run = { ...run, right: 500 }
-    expect(startLengths(emptyFloor(), short, limits, 10).length).toBeGreaterThan(0)
+    expect(
+      startLengths(emptyFloor([{ length: 1860, perPack: 1 }]), short, limits, 10).length,
+    ).toBeGreaterThan(0)
   })
 })
