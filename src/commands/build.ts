@@ -1,20 +1,20 @@
 import { rmSync } from "node:fs"
 import { join } from "node:path"
 import { findingText } from "../intake/finding-text.ts"
+import type { ReadJob } from "../intake/job.ts"
+import type { LocatedFinding } from "../intake/yaml-file.ts"
 import { hasErrors } from "../kernels/finding.ts"
 import { findBrowser } from "../press/browser/find.ts"
-import { withBrowser } from "../press/browser/launch.ts"
+import { type Press, withBrowser } from "../press/browser/launch.ts"
+import { earlierManifest } from "../press/earlier.ts"
+import type { OfficeRow } from "../press/office-list.ts"
 import { dropStaging, openStaging, replaceOutput } from "../press/output-tree.ts"
-import type { Attachment } from "../press/pdf/attachments.ts"
-import { type PrintedDocument, printDocuments } from "../press/print-documents.ts"
-import { archiveFiles } from "../press/records/archive-files.ts"
-import { recordFiles } from "../press/records/record-files.ts"
-import { writeManifest, writeRecords } from "../press/records/write-records.ts"
-import type { SetJob } from "../press/set-job.ts"
-import { type SiteData, siteData } from "../press/site-data.ts"
+import { type ProgramHash, programHash } from "../press/program-hash.ts"
+import { siteData } from "../press/site-data.ts"
 import { writeSite } from "../press/write-site.ts"
 import { type BuildOptions, exitStatus } from "./arguments.ts"
-import { type PreparedJobs, prepareJobs } from "./prepare.ts"
+import { type BuiltJob, buildJob, takenOver } from "./build-job.ts"
+import { readWanted, workOutJob } from "./prepare.ts"
 import { stopwatch, type Terminal } from "./terminal.ts"
 
 /** What a build needs besides its options. */
@@ -24,95 +24,132 @@ export interface BuildNeeds {
 }
 
 /**
- * Builds every job wanted into the output folder: read, worked out, set, written by Eleventy, printed, put in place.
- * With an error among the findings nothing is written and the last good output stays.
+ * Builds every job wanted into the output folder, one after the other: taken over whole from the last output where nothing
+ * that goes into it has changed, else worked out, set, written by Eleventy and printed. The lists come last, and the tree is
+ * put in place when all is well. With an error among the findings nothing is written and the last good output stays.
  */
 export async function buildCommand(options: BuildOptions, { terminal, env }: BuildNeeds): Promise<number> {
   const watch = stopwatch()
-  const prepared = await prepareJobs(options)
-  watch.lap("reading and working out")
-  for (const finding of prepared.findings) if (finding.severity !== "note") terminal.err(findingText(finding))
-  if (hasErrors(prepared.findings)) {
-    terminal.err("Nothing was built: mend the errors above. The last output stands as it was.")
-    return exitStatus.findings
+  const { jobs, findings } = readWanted(options)
+  watch.lap("reading")
+  tell(findings, terminal)
+  if (hasErrors(findings) || jobs.some((each) => hasErrors(each.findings))) {
+    for (const each of jobs) tell((await workOutJob(each)).findings, terminal)
+    return nothingBuilt(terminal)
   }
+  const search = findBrowser(env)
+  if ("missing" in search) {
+    const status = await buildAll(jobs, null, { options, terminal, watch })
+    if (status !== exitStatus.done) return status
+    terminal.err(search.missing)
+    terminal.err("The site was written; no paper was printed.")
+    return exitStatus.ourFault
+  }
+  return withBrowser(search.found, (press) => buildAll(jobs, press, { options, terminal, watch }))
+}
+
+interface Building {
+  options: BuildOptions
+  terminal: Terminal
+  watch: ReturnType<typeof stopwatch>
+}
+
+async function buildAll(
+  jobs: readonly ReadJob[],
+  press: Press | null,
+  { options, terminal, watch }: Building,
+): Promise<number> {
+  const program = programHash()
   const staging = openStaging(options.outputDir)
   try {
-    const site = siteData(prepared.jobs)
-    await writeSite({ jobs: async () => prepared.jobs, staging })
-    watch.lap("site")
-    const outcome = await print(prepared, site, { staging, env, terminal })
-    watch.lap("printing")
-    rmSync(join(staging, "press"), { recursive: true, force: true })
-    for (const job of prepared.jobs) {
-      const pages = site.all.filter((page) => page.code === job.result.job.code)
-      writeManifest(staging, job, { browser: outcome.browser, pages, printed: outcome.printed })
+    const built: BuiltJob[] = []
+    let failed = false
+    for (const each of jobs) {
+      if (failed) tell((await workOutJob(each)).findings, terminal)
+      else {
+        const came = await one(each, press, { program, staging, output: options.outputDir, terminal, watch })
+        if (came) built.push(came)
+        else failed = true
+      }
     }
+    if (failed) {
+      dropStaging(staging)
+      return nothingBuilt(terminal)
+    }
+    await writeLists(
+      built.map(({ office }) => office),
+      staging,
+    )
     replaceOutput(options.outputDir, staging)
-    watch.lap("putting in place")
-    summary(prepared, outcome, { terminal, seconds: watch.laps(), output: options.outputDir })
-    return outcome.browser === null ? exitStatus.ourFault : exitStatus.done
+    watch.lap("lists and putting in place")
+    summary(built, { terminal, seconds: watch.laps(), output: options.outputDir })
+    return exitStatus.done
   } catch (error) {
     dropStaging(staging)
     throw error
   }
 }
 
-interface Outcome {
-  browser: string | null
-  printed: PrintedDocument[]
-}
-
-interface Printing {
+interface One {
+  program: ProgramHash
   staging: string
-  env: NodeJS.ProcessEnv
+  output: string
   terminal: Terminal
+  watch: ReturnType<typeof stopwatch>
 }
 
-async function print(
-  prepared: PreparedJobs,
-  site: SiteData,
-  { staging, env, terminal }: Printing,
-): Promise<Outcome> {
-  const attachments = new Map<string, Attachment[]>()
-  for (const job of prepared.jobs)
-    attachments.set(`print/${job.ref}/archive`, records(job, prepared, staging))
-  const search = findBrowser(env)
-  if ("missing" in search) {
-    terminal.err(search.missing)
-    terminal.err("The site was written; no paper was printed.")
-    return { browser: null, printed: [] }
+/** One job built into the staging folder, or null with an error among its findings. */
+async function one(read: ReadJob, press: Press | null, task: One): Promise<BuiltJob | null> {
+  const { staging, output, terminal, watch } = task
+  const earlier = earlierManifest(output, read.ref)
+  const kept = earlier ? takenOver(read, press, { ...task, earlier }) : null
+  if (kept) {
+    for (const { severity, text } of kept.findings) if (severity !== "note") terminal.err(text)
+    watch.lap("taking over")
+    return kept
   }
-  return withBrowser(search.found, async (press) => {
-    const { printed, warnings } = await printDocuments(press, site.documents, {
-      staging,
-      attachments,
-      progress: (done, of) => terminal.progress(`printing ${done} of ${of} documents`),
-    })
-    for (const warning of warnings) terminal.err(`warning: ${warning}`)
-    return { browser: press.version, printed }
+  const { job, findings } = await workOutJob(read)
+  tell(findings, terminal)
+  watch.lap("working out")
+  if (!job) return null
+  return buildJob(job, read, {
+    press,
+    program: task.program,
+    earlier,
+    staging,
+    output,
+    findings,
+    terminal,
+    watch,
   })
 }
 
-function records(job: SetJob, prepared: PreparedJobs, staging: string): Attachment[] {
-  const files = recordFiles(job)
-  writeRecords(staging, job.ref, files)
-  return archiveFiles(job, prepared.sources.get(job.ref) ?? [], files)
+/** The pages that list jobs, or none: the site's first page and the office's list. */
+async function writeLists(rows: readonly OfficeRow[], staging: string): Promise<void> {
+  const lists = siteData([], rows)
+  await writeSite({ site: async () => lists, staging })
+  rmSync(join(staging, "press"), { recursive: true, force: true })
+}
+
+function tell(findings: readonly LocatedFinding[], terminal: Terminal): void {
+  for (const finding of findings) if (finding.severity !== "note") terminal.err(findingText(finding))
+}
+
+function nothingBuilt(terminal: Terminal): number {
+  terminal.err("Nothing was built: mend the errors above. The last output stands as it was.")
+  return exitStatus.findings
 }
 
 function summary(
-  prepared: PreparedJobs,
-  outcome: Outcome,
+  built: readonly BuiltJob[],
   { terminal, seconds, output }: { terminal: Terminal; seconds: [string, number][]; output: string },
 ): void {
   terminal.progress("")
-  for (const job of prepared.jobs) {
-    const pages = outcome.printed.filter((each) => each.document.path.startsWith(`print/${job.ref}/`))
-    const bound = pages.find((each) => each.document.pack.id === "job")
-    const own = prepared.findings.filter((finding) => finding.place.file.startsWith(`${job.ref}/`))
+  for (const { ref, sheets, documents, boundPages, findings, asBefore } of built) {
+    const count = (severity: string) => findings.filter((each) => each.severity === severity).length
     terminal.out(
-      `${job.ref}: ${job.sheets.length} sheets, ${pages.length} packs, ${bound?.pages ?? 0} pages bound; ` +
-        `${own.filter((each) => each.severity === "warning").length} warnings, ${own.filter((each) => each.severity === "note").length} notes`,
+      `${ref}: ${sheets} sheets, ${documents} documents, ${boundPages} pages bound; ` +
+        `${count("warning")} warnings, ${count("note")} notes${asBefore ? "; unchanged, taken over" : ""}`,
     )
   }
   const times = seconds.map(([stage, took]) => `${stage} ${took.toFixed(1)} s`).join(", ")

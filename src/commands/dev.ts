@@ -1,6 +1,7 @@
 import { mkdirSync } from "node:fs"
 import Eleventy from "@11ty/eleventy"
 import { findingText } from "../intake/finding-text.ts"
+import { siteData } from "../press/site-data.ts"
 import { buildOptions } from "./arguments.ts"
 import { prepareJobs } from "./prepare.ts"
 import type { Terminal } from "./terminal.ts"
@@ -22,17 +23,17 @@ export async function devCommand(args: readonly string[], terminal: Terminal): P
     for (const finding of now.findings) terminal.err(findingText(finding))
     return now
   }
-  const jobs = async () => {
+  const site = async () => {
     const now = (await prepared()).jobs
     last = now.length > 0 ? now : last
-    return last
+    return siteData(last)
   }
   const eleventy = new Eleventy("templates", previewFolder, {
     configPath: ".eleventy.js",
     quietMode: true,
     runMode: "serve",
     config: (eleventyConfig) => {
-      eleventyConfig.addGlobalData("request", { jobs, staging: previewFolder })
+      eleventyConfig.addGlobalData("request", { site, staging: previewFolder })
       eleventyConfig.addWatchTarget(options.jobsDir)
       eleventyConfig.setServerOptions({ port, showAllHosts: false })
     },

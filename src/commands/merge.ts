@@ -4,6 +4,7 @@ import { parseArgs } from "node:util"
 import type { OfficeRow } from "../press/office-list.ts"
 import { dropStaging, filesBelow, openStaging, replaceOutput } from "../press/output-tree.ts"
 import { sha256 } from "../press/revisions/fingerprint.ts"
+import { siteData } from "../press/site-data.ts"
 import { writeSite } from "../press/write-site.ts"
 import { exitStatus, WrongUsage } from "./arguments.ts"
 import type { Terminal } from "./terminal.ts"
@@ -35,7 +36,11 @@ export async function mergeCommand(args: readonly string[], terminal: Terminal):
   }
   const staging = openStaging(output)
   try {
-    await writeSite({ jobs: async () => [], staging, office: jobs.map(({ office }) => office) })
+    const lists = siteData(
+      [],
+      jobs.map(({ office }) => office),
+    )
+    await writeSite({ site: async () => lists, staging })
     rmSync(join(staging, "press"), { recursive: true, force: true })
     for (const { ref, code, folder } of jobs) {
       for (const own of [join("print", ref), join("site", code)])

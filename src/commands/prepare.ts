@@ -1,6 +1,6 @@
 import { workOut } from "../build.ts"
 import type { Job, ReadJob } from "../intake/job.ts"
-import { readJobs } from "../intake/read-jobs.ts"
+import { type ReadJobs, readJobs } from "../intake/read-jobs.ts"
 import type { LocatedFinding } from "../intake/yaml-file.ts"
 import { hasErrors } from "../kernels/finding.ts"
 import type { Attachment } from "../press/pdf/attachments.ts"
@@ -26,19 +26,37 @@ export interface PreparedJobs {
 }
 
 /** Reads the jobs, works each out once, and sets its sheets. A job with an error among its findings is not set. */
-export async function prepareJobs({ jobsDir, only, shard }: JobsWanted): Promise<PreparedJobs> {
-  const read = readJobs({ jobsDir, only, trades, issueRecord })
-  const mine = shard ? inShard(read.jobs, shard) : read.jobs
+export async function prepareJobs(wanted: JobsWanted): Promise<PreparedJobs> {
+  const read = readWanted(wanted)
   const jobs: SetJob[] = []
   const findings = [...read.findings]
-  for (const each of mine) {
-    findings.push(...each.findings)
-    if (!each.job) continue
-    const result = await workOut(each.job, trades)
-    findings.push(...result.findings.map((finding) => ({ ...finding, place: each.locate(finding.at) })))
-    if (!hasErrors(result.findings)) jobs.push(setJob(each.ref, result, issuesOf(each.job)))
+  for (const each of read.jobs) {
+    const worked = await workOutJob(each)
+    findings.push(...worked.findings)
+    if (worked.job) jobs.push(worked.job)
   }
-  return { jobs, findings, sources: new Map(mine.map((each) => [each.ref, sourcesOf(each)])) }
+  return { jobs, findings, sources: new Map(read.jobs.map((each) => [each.ref, sourcesOf(each)])) }
+}
+
+/** Reads the jobs wanted; what belongs to one job is among its own findings. */
+export function readWanted({ jobsDir, only, shard }: JobsWanted): ReadJobs {
+  const { jobs, findings } = readJobs({ jobsDir, only, trades, issueRecord })
+  return { jobs: shard ? inShard(jobs, shard) : jobs, findings }
+}
+
+/** One job worked out and set, or null with an error among its findings; every finding in its place. */
+export interface WorkedOut {
+  job: SetJob | null
+  findings: LocatedFinding[]
+}
+
+/** Works one job out and sets its sheets. */
+export async function workOutJob(read: ReadJob): Promise<WorkedOut> {
+  if (!read.job) return { job: null, findings: read.findings }
+  const result = await workOut(read.job, trades)
+  const own = result.findings.map((finding) => ({ ...finding, place: read.locate(finding.at) }))
+  const findings = [...read.findings, ...own]
+  return { job: hasErrors(own) ? null : setJob(read.ref, result, issuesOf(read.job)), findings }
 }
 
 /** The issue records of a job; intake has held them against the schema. */
@@ -46,7 +64,8 @@ export function issuesOf(job: Job): IssueRecord[] {
   return job.issues.map(({ record }) => record as IssueRecord)
 }
 
-function sourcesOf({ sources }: ReadJob): Attachment[] {
+/** What a job was written in, for its archive. */
+export function sourcesOf({ sources }: ReadJob): Attachment[] {
   return sources.map(({ file, text }) => ({
     name: `source/${file.replace(/^\.\.\//, "")}`,
     bytes: new TextEncoder().encode(text),

@@ -28,6 +28,7 @@ declare module "@11ty/eleventy" {
   export default class Eleventy {
     constructor(input?: string, output?: string, options?: EleventyOptions)
     write(): Promise<unknown>
+    disableLogger(): void
     init(): Promise<void>
     watch(): Promise<void>
     serve(port?: number): Promise<void>

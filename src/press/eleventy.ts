@@ -6,7 +6,6 @@ import type { Block, Column, Orientation } from "../kernels/paper.ts"
 import { drawn } from "./drawn.ts"
 import { type OfficeRow, officeScript } from "./office-list.ts"
 import type { BuildRequest } from "./request.ts"
-import { siteData } from "./site-data.ts"
 import { copyAssets, templatesFolder } from "./templates.ts"
 
 type DrawingBlock = Extract<Block, { kind: "drawing" }>
@@ -26,7 +25,7 @@ export function configureEleventy(eleventyConfig: EleventyConfig): void {
   eleventyConfig.setNunjucksEnvironmentOptions({ autoescape: true })
   let office: readonly OfficeRow[] = []
   eleventyConfig.addGlobalData("site", async () => {
-    const site = siteData(await request.jobs(), request.office)
+    const site = await request.site()
     office = site.office
     return site
   })

@@ -5,10 +5,13 @@ import { Fault } from "../kernels/fault.ts"
 import type { Press } from "./browser/launch.ts"
 import type { LayoutFault } from "./browser/layout-check.ts"
 import { textArea } from "./drawn.ts"
+import type { MadeDocument } from "./earlier.ts"
 import type { Attachment } from "./pdf/attachments.ts"
 import { finishPdf } from "./pdf/finish.ts"
 import type { PageLabel } from "./pdf/page-labels.ts"
-import { type PagePlan, type PrintedToPlan, printTwice } from "./print-twice.ts"
+import { printPdf } from "./print.ts"
+import { type PagePlan, type PrintedToPlan, pagePlan, printTwice } from "./print-twice.ts"
+import { sha256 } from "./revisions/fingerprint.ts"
 import type { PrintDocument } from "./site-data.ts"
 
 /** One document as it came out. */
@@ -19,6 +22,16 @@ export interface PrintedDocument {
   pages: number
   /** Pages of each sheet, by its path. */
   sheetPages: Map<string, number>
+  /** What the manifest remembers of it; null where the print gave a warning, so that the next build gives it again. */
+  made: MadeDocument | null
+}
+
+/** What an earlier build left of a job's documents. */
+export interface EarlierDocuments {
+  /** A document of the earlier output by its path, if there was one. */
+  made(path: string): MadeDocument | undefined
+  /** Puts its PDF into the staging folder; false where it is no longer what was made. */
+  fetch(file: string): boolean
 }
 
 /** What came of printing. */
@@ -33,6 +46,10 @@ export interface PrintTask {
   staging: string
   /** Files to be embedded in a document, by its path; none unless given. */
   attachments: ReadonlyMap<string, readonly Attachment[]>
+  /** Documents printed before that are taken over where they are made of the same; none unless given. */
+  earlier?: EarlierDocuments | undefined
+  /** Hash of the press itself, part of what a document is made of. */
+  pressHash: string
   /** Called after each document. */
   progress(done: number, of: number): void
 }
@@ -58,9 +75,9 @@ export async function printDocuments(
   const tab = async (): Promise<void> => {
     for (let next = waiting.shift(); next; next = waiting.shift()) {
       const { document, index } = next
-      const { result, layoutFaults } = await printOne(press, document, {
+      const { result, layoutFaults } = await madeOnce(press, document, {
         ...task,
-        guess: guessed(document, known.get(document.ref)),
+        known: known.get(document.ref),
       })
       printed[index] = result
       if (isWhole(document)) known.set(document.ref, result.sheetPages)
@@ -79,35 +96,102 @@ export async function printDocuments(
   return { printed: printed.filter((each) => each !== undefined), warnings: missingSignTexts(faults) }
 }
 
-async function printOne(
-  press: Press,
-  document: PrintDocument,
-  { staging, attachments, guess }: PrintTask & { guess?: PagePlan },
-): Promise<{ result: PrintedDocument; layoutFaults: LayoutFault[] }> {
-  const source = join(staging, "press", `${document.path}.html`)
-  const html = readFileSync(source, "utf8")
-  const planned = source.replace(/\.html$/, ".planned.html")
-  const planHtml = async (plan: PagePlan | null): Promise<string> => {
-    writeFileSync(planned, withPlan(html, document, plan))
-    return planned
+interface OneTask extends PrintTask {
+  /** Pages of the sheets of its job, where its archive is printed already. */
+  known: ReadonlyMap<string, number> | undefined
+}
+
+interface OnePrint {
+  result: PrintedDocument
+  layoutFaults: LayoutFault[]
+}
+
+/** A document taken over from an earlier build where it is made of the same, else printed. */
+async function madeOnce(press: Press, document: PrintDocument, task: OneTask): Promise<OnePrint> {
+  const html = readFileSync(join(task.staging, "press", `${document.path}.html`), "utf8")
+  const madeOf = hashOf(html, document, { ...task, browser: press.version })
+  const made = task.earlier?.made(document.path)
+  const file = `${document.path}.pdf`
+  if (made?.madeOf === madeOf && task.earlier?.fetch(file)) {
+    const sheetPages = new Map(Object.entries(made.sheets))
+    return { result: { document, file, pages: made.pages, sheetPages, made }, layoutFaults: [] }
   }
-  const rightHand = document.pack.bound
-    ? document.pages.map((page) => page.sheet.path).filter(isFirstOfRoom(document))
-    : []
-  const came = await printTwice(press, planHtml, { contentWidth: textArea.portrait.width, rightHand, guess })
+  return printOne(press, document, { ...task, html, madeOf, made })
+}
+
+function hashOf(
+  html: string,
+  document: PrintDocument,
+  { attachments, pressHash, browser }: OneTask & { browser: string },
+): string {
+  const embedded = (attachments.get(document.path) ?? []).map(({ name, bytes, mime }) => [
+    name,
+    mime,
+    sha256(bytes),
+  ])
+  return sha256(
+    JSON.stringify([pressHash, browser, finishOf(document), document.pack.bound, embedded, sha256(html)]),
+  )
+}
+
+/** Title, language, date and key of a finished document; never the clock. */
+function finishOf(document: PrintDocument) {
   const revision = document.pages[0]?.revision ?? null
-  const pdf = await finishPdf(came.pdf, {
+  return {
     title: `${document.jobTitle}: ${document.pack.title}`,
     language: "en-GB",
     created: new Date(instantAt(revision?.on ?? "2000-01-01", "00:00", "UTC")).toISOString(),
     documentKey: `${document.ref}/${document.path}/${revision?.letter ?? ""}`,
+  }
+}
+
+async function printOne(
+  press: Press,
+  document: PrintDocument,
+  {
+    staging,
+    attachments,
+    known,
+    html,
+    madeOf,
+    made,
+  }: OneTask & { html: string; madeOf: string; made: MadeDocument | undefined },
+): Promise<OnePrint> {
+  const planned = join(staging, "press", `${document.path}.planned.html`)
+  const written = (text: string): string => {
+    writeFileSync(planned, text)
+    return planned
+  }
+  const options = { contentWidth: textArea.portrait.width }
+  const rightHand = rightHandOf(document)
+  const contents = async () =>
+    known ? (await printPdf(press, written(contentsAlone(html)), { ...options, draft: true })).pages : 0
+  const guess = await guessed(document, { known, made, contents })
+  const planHtml = async (plan: PagePlan | null): Promise<string> => written(withPlan(html, document, plan))
+  const came = await printTwice(press, planHtml, { ...options, rightHand, guess })
+  const pdf = await finishPdf(came.pdf, {
+    ...finishOf(document),
     attachments: attachments.get(document.path) ?? [],
     pageLabels: pageLabels(document, came.plan),
   })
   const file = `${document.path}.pdf`
   mkdirSync(dirname(join(staging, file)), { recursive: true })
   writeFileSync(join(staging, file), pdf)
-  const result = { document, file, pages: came.pages, sheetPages: sheetPages(document, came) }
+  const sheets = sheetPages(document, came)
+  const kept: MadeDocument = {
+    path: document.path,
+    madeOf,
+    pages: came.pages,
+    contents: contentsPages(document, came.plan),
+    sheets: Object.fromEntries(sheets),
+  }
+  const result = {
+    document,
+    file,
+    pages: came.pages,
+    sheetPages: sheets,
+    made: came.layoutFaults.length > 0 ? null : kept,
+  }
   return { result, layoutFaults: came.layoutFaults }
 }
 
@@ -116,19 +200,51 @@ function isWhole(document: PrintDocument): boolean {
   return document.pack.id === "archive"
 }
 
-/** The likely pages of a document without a contents page, from what its sheets took elsewhere. */
-function guessed(
+interface Known {
+  /** Pages of each sheet as the archive of this build has them. */
+  known: ReadonlyMap<string, number> | undefined
+  /** The document as the last build made it. */
+  made: MadeDocument | undefined
+  /** Counts the pages of its contents. */
+  contents(): Promise<number>
+}
+
+/** The likely pages of a document, from what its sheets took in this build's archive or in the last build. */
+async function guessed(
   document: PrintDocument,
-  sheetPages: ReadonlyMap<string, number> | undefined,
-): PagePlan | undefined {
-  if (!sheetPages || document.pack.bound) return undefined
+  { known, made, contents }: Known,
+): Promise<PagePlan | undefined> {
+  const took = known ?? (made ? new Map(Object.entries(made.sheets)) : undefined)
+  if (!took || document.pages.length === 0) return undefined
+  const before = document.pack.bound ? made?.contents || (await contents()) : 0
+  if (document.pack.bound && before === 0) return undefined
   const starts = new Map<string, number>()
-  let next = 1
+  let next = before + 1
   for (const { sheet } of document.pages) {
     starts.set(sheet.path, next)
-    next += sheetPages.get(sheet.path) ?? 1
+    next += took.get(sheet.path) ?? 1
   }
-  return { pages: next - 1, starts, blanksBefore: new Set() }
+  return pagePlan({ pages: next - 1, starts }, rightHandOf(document))
+}
+
+/** The contents of a bound document alone. */
+function contentsAlone(html: string): string {
+  const end = html.indexOf("@@blank:")
+  const tail = "</body></html>"
+  return `${end < 0 ? html : html.slice(0, end) + tail}`.replace(/@@[a-z]+:[a-z0-9-]+@@/g, "88")
+}
+
+/** Sheets of a bound document that start on a right-hand page. */
+function rightHandOf(document: PrintDocument): string[] {
+  if (!document.pack.bound) return []
+  return document.pages.map((page) => page.sheet.path).filter(isFirstOfRoom(document))
+}
+
+/** Pages before the first sheet. */
+function contentsPages(document: PrintDocument, plan: PagePlan): number {
+  const first = document.pages[0]?.sheet.path ?? ""
+  const blank = plan.blanksBefore.has(first) ? 1 : 0
+  return (plan.starts.get(first) ?? 1) - 1 - blank
 }
 
 /** The first sheet of each room starts on the right when the pack is printed on both sides. */
@@ -145,8 +261,7 @@ function isFirstOfRoom(document: PrintDocument): (path: string) => boolean {
 /** The document with its page numbers put in; without a plan, with marks as long as they will be. */
 function withPlan(html: string, document: PrintDocument, plan: PagePlan | null): string {
   const pages = plan ? sheetPages(document, { plan }) : null
-  const first = document.pages[0]?.sheet.path ?? ""
-  pages?.set("contents", (plan?.starts.get(first) ?? 2) - 1)
+  if (plan) pages?.set("contents", contentsPages(document, plan))
   return html
     .replace(/@@pages:([a-z0-9-]+)@@/g, (_, path: string) => String(pages?.get(path) ?? 1))
     .replace(/@@start:([a-z0-9-]+)@@/g, (_, path: string) => String(plan?.starts.get(path) ?? 88))

@@ -1,4 +1,4 @@
-import { cpSync } from "node:fs"
+import { cpSync, existsSync } from "node:fs"
 import { join } from "node:path"
 
 /** Folder of the templates, from the top of the project. */
@@ -7,9 +7,10 @@ export const templatesFolder = "templates"
 /** The folders of the output that carry style sheets and typefaces of their own. */
 const withAssets = ["site", "print", "press"]
 
-/** Style sheets, scripts and typefaces copied beside the site, the office's list and the documents to print. */
+/** Style sheets, scripts and typefaces copied, once, beside the site, the office's list and the documents to print. */
 export function copyAssets(staging: string): void {
   for (const place of withAssets) {
+    if (existsSync(join(staging, place, "assets"))) continue
     cpSync(join(templatesFolder, "assets"), join(staging, place, "assets"), { recursive: true })
     cpSync(join(templatesFolder, "fonts"), join(staging, place, "assets", "fonts"), { recursive: true })
   }

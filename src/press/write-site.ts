@@ -8,5 +8,6 @@ export async function writeSite(request: BuildRequest): Promise<void> {
     quietMode: true,
     config: (eleventyConfig) => eleventyConfig.addGlobalData("request", request),
   })
+  eleventy.disableLogger()
   await eleventy.write()
 }

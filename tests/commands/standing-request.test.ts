@@ -3,8 +3,8 @@ import { standingRequest } from "../../src/commands/standing-request.ts"
 
 describe("a build that no command started", () => {
   it("goes into output/ and works nothing out before it is asked", async () => {
-    const { staging, jobs } = await standingRequest()
+    const { staging, site } = await standingRequest()
     expect(staging).toBe("output")
-    expect(jobs).toBeTypeOf("function")
+    expect(site).toBeTypeOf("function")
   })
 })

@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest"
 import { Fault } from "../../src/kernels/fault.ts"
 import type { Column } from "../../src/kernels/paper.ts"
 import { configureEleventy } from "../../src/press/eleventy.ts"
+import { siteData } from "../../src/press/site-data.ts"
 
 type Filter = (...args: unknown[]) => unknown
 
@@ -24,7 +25,7 @@ function configured(globalData: Record<string, unknown>) {
   return { calls, filters }
 }
 
-const request = { jobs: async () => [], staging: "/tmp/somewhere" }
+const request = { site: async () => siteData([]), staging: "/tmp/somewhere" }
 
 describe("Eleventy's configuration", () => {
   it("escapes everything, writes into the request's folder, and needs a request", () => {
@@ -36,11 +37,11 @@ describe("Eleventy's configuration", () => {
 
   it("asks for the jobs when the data is wanted, not before", async () => {
     let asked = 0
-    const jobs = async () => {
+    const site = async () => {
       asked += 1
-      return []
+      return siteData([])
     }
-    const { calls } = configured({ request: { ...request, jobs } })
+    const { calls } = configured({ request: { ...request, site } })
     expect(asked).toBe(0)
     const [name, data] = calls.addGlobalData as [string, () => Promise<{ documents: unknown[] }>]
     expect(name).toBe("site")

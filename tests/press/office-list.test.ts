@@ -5,7 +5,7 @@ import type { Page } from "puppeteer"
 import { afterAll, beforeAll, describe, expect, it } from "vitest"
 import { findable, inListOrder, type OfficeRow, officeScript } from "../../src/press/office-list.ts"
 import { setJob } from "../../src/press/set-job.ts"
-import { rowOf } from "../../src/press/site-data.ts"
+import { rowOf, siteData } from "../../src/press/site-data.ts"
 import { writeSite } from "../../src/press/write-site.ts"
 import { smallMoney, smallResult } from "../fixtures/small-job.ts"
 import { fileAddress, withTestPress } from "./inspect/press.ts"
@@ -46,7 +46,7 @@ describe("the office's list", () => {
     folder = mkdtempSync(join(tmpdir(), "storey-rod-office-"))
     const row = rowOf(setJob("tiny", await smallResult()))
     rows = inListOrder(Array.from({ length: count }, (_, index) => manyJobs(row, index)))
-    await writeSite({ jobs: async () => [], staging: folder, office: rows.slice(0, 3) })
+    await writeSite({ site: async () => siteData([], rows.slice(0, 3)), staging: folder })
     writeFileSync(join(folder, "print", "jobs.js"), officeScript(rows))
   })
   afterAll(() => rmSync(folder, { recursive: true, force: true }))

@@ -2,6 +2,7 @@ import { mkdirSync, readFileSync, writeFileSync } from "node:fs"
 import { dirname, join } from "node:path"
 import { describe, expect, it } from "vitest"
 import { Fault } from "../../src/kernels/fault.ts"
+import type { MadeDocument } from "../../src/press/earlier.ts"
 import { type Printing, pageLabels, printDocuments } from "../../src/press/print-documents.ts"
 import type { PrintDocument } from "../../src/press/site-data.ts"
 import { pageBoxes } from "./inspect/boxes.ts"
@@ -31,6 +32,7 @@ async function printed(
     const printing = await printDocuments(press, Object.keys(bodies).map(document), {
       staging,
       attachments: new Map(),
+      pressHash: "press",
       progress: (count, of) => done.push(`${count} of ${of}`),
     })
     return { ...printing, done, pdfs: printing.printed.map(({ file }) => readFileSync(join(staging, file))) }
@@ -66,6 +68,43 @@ describe("printing documents", () => {
     for (const name of ["a", "b"])
       expect(message).toMatch(new RegExp(`print/${name}: past-width on A1-04 by [\\d.]+ mm: W+`))
     expect(message).not.toContain("print/c")
+  })
+})
+
+describe("a document printed before", () => {
+  /** Prints one document, then again with what the first print left. */
+  async function twice(second: string, fetched: boolean) {
+    return withTestPress(async (press, staging) => {
+      const write = (body: string) => {
+        mkdirSync(join(staging, "press", "print"), { recursive: true })
+        writeFileSync(join(staging, "press", "print", "a.html"), readFileSync(htmlFile(staging, body)))
+      }
+      const asked: string[] = []
+      const print = async (made?: MadeDocument) => {
+        const earlier = { made: () => made, fetch: (file: string) => asked.push(file) > 0 && fetched }
+        const task = { staging, attachments: new Map(), pressHash: "press", earlier, progress: () => {} }
+        return (await printDocuments(press, [document("print/a")], task)).printed[0]!
+      }
+      write("<p>a</p>")
+      const first = await print()
+      write(second)
+      const again = await print(first.made!)
+      return { first, again, asked }
+    })
+  }
+
+  it("is taken over where it is made of the same", async () => {
+    const { first, again, asked } = await twice("<p>a</p>", true)
+    expect(asked).toEqual(["print/a.pdf"])
+    expect(again).toEqual(first)
+  })
+
+  it("is printed where it is made of other HTML, or its PDF is no longer there", async () => {
+    const changed = await twice("<p>b</p>", true)
+    expect(changed.asked).toEqual([])
+    expect(changed.again.made!.madeOf).not.toBe(changed.first.made!.madeOf)
+    const lost = await twice("<p>a</p>", false)
+    expect(lost.again).toEqual(lost.first)
   })
 })
 

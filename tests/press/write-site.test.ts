@@ -4,7 +4,7 @@ import { join } from "node:path"
 import { afterEach, beforeEach, expect, it } from "vitest"
 import type { OfficeRow } from "../../src/press/office-list.ts"
 import { setJob } from "../../src/press/set-job.ts"
-import { rowOf } from "../../src/press/site-data.ts"
+import { rowOf, siteData } from "../../src/press/site-data.ts"
 import { writeSite } from "../../src/press/write-site.ts"
 import { smallResult } from "../fixtures/small-job.ts"
 
@@ -22,7 +22,7 @@ const rows = (): OfficeRow[] => {
 
 it("writes the pages of a job, the papers to print, and the office's list", async () => {
   const job = setJob("tiny", await smallResult())
-  await writeSite({ jobs: async () => [job], staging })
+  await writeSite({ site: async () => siteData([job]), staging })
   for (const path of ["site/index.html", "site/7k3m9x2q/index.html", "press/print/tiny/job.html"])
     expect(existsSync(join(staging, path)), path).toBe(true)
   expect(rows()).toEqual([rowOf(job)])
@@ -31,7 +31,7 @@ it("writes the pages of a job, the papers to print, and the office's list", asyn
 
 it("writes a list of other jobs where it is given one, and no job's pages", async () => {
   const other = { ...rowOf(setJob("tiny", await smallResult())), ref: "other", title: "<b>Other</b>" }
-  await writeSite({ jobs: async () => [], staging, office: [other] })
+  await writeSite({ site: async () => siteData([], [other]), staging })
   expect(rows()).toEqual([other])
   expect(list()).toContain('<a href="other/job.pdf">&lt;b&gt;Other&lt;/b&gt;</a>')
   expect(existsSync(join(staging, "site", "index.html"))).toBe(true)

@@ -1,3 +1,4 @@
+import type { MadeDocument } from "../earlier.ts"
 import type { OfficeRow } from "../office-list.ts"
 import { sha256 } from "../revisions/fingerprint.ts"
 import type { SheetPage } from "../site-data.ts"
@@ -15,6 +16,10 @@ export function manifestText(given: {
   code: string
   revision: string
   office: OfficeRow
+  /** Hash of all that went into the job, and what was found in it: an unchanged job is not worked out again. */
+  madeOf: string
+  findings: readonly { severity: string; text: string }[]
+  documents: readonly MadeDocument[]
   browser: string | null
   files: readonly WrittenFile[]
   sheets: readonly { page: SheetPage; pages: number | null }[]
@@ -24,6 +29,9 @@ export function manifestText(given: {
     code: given.code,
     revision: given.revision,
     office: given.office,
+    madeOf: given.madeOf,
+    findings: given.findings,
+    documents: given.documents,
     browser: given.browser,
     files: given.files
       .map((file) => ({ path: file.path, bytes: file.bytes.length, sha256: sha256(file.bytes) }))

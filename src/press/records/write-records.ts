@@ -14,12 +14,17 @@ export function writeRecords(staging: string, ref: string, records: readonly Rec
   for (const { name, text } of records) writeFileSync(join(folder, name), text)
 }
 
+/** What a manifest says beside what lies in the folders. */
+export interface ManifestGiven {
+  browser: string | null
+  pages: readonly SheetPage[]
+  printed: readonly PrintedDocument[]
+  madeOf: string
+  findings: readonly { severity: string; text: string }[]
+}
+
 /** Writes a job's manifest last, over every file of its private folder and of its part of the site. */
-export function writeManifest(
-  staging: string,
-  job: SetJob,
-  given: { browser: string | null; pages: readonly SheetPage[]; printed: readonly PrintedDocument[] },
-): void {
+export function writeManifest(staging: string, job: SetJob, given: ManifestGiven): void {
   const code = job.result.job.code
   const below = (folder: string, prefix: string) =>
     filesBelow(join(staging, folder)).map(({ path, bytes }) => ({ path: `${prefix}${path}`, bytes }))
@@ -30,6 +35,9 @@ export function writeManifest(
     revision: job.revision.letter,
     office: rowOf(job),
     browser: given.browser,
+    madeOf: given.madeOf,
+    findings: given.findings,
+    documents: given.printed.flatMap(({ made }) => made ?? []),
     files: [...below(`print/${job.ref}`, ""), ...below(`site/${code}`, `site/${code}/`)],
     sheets: given.pages.map((page) => ({ page, pages: archive?.sheetPages.get(page.sheet.path) ?? null })),
   })

@@ -34,7 +34,7 @@ describe("the records of a job", () => {
     mkdirSync(join(folder, "site", "other123"), { recursive: true })
     writeFileSync(join(folder, "site", "7k3m9x2q", "index.html"), "<p>")
     writeFileSync(join(folder, "site", "other123", "index.html"), "<p>")
-    writeManifest(folder, job, { browser: null, pages: [], printed: [] })
+    writeManifest(folder, job, { browser: null, pages: [], printed: [], madeOf: "a", findings: [] })
     const { files } = JSON.parse(readFileSync(join(folder, "print", "tiny", "manifest.json"), "utf8"))
     const paths = files.map((file: { path: string }) => file.path)
     expect(paths).toContain("job.json")
