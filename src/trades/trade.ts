@@ -110,12 +110,28 @@ export interface Work {
   results: Record<string, unknown>
 }
 
+/** What is left of a floor board, mm: along it from its left end, across it from its groove. */
+export interface BoardOffcut {
+  board: number
+  /** The room that opened the board. */
+  room: string | null
+  /** Length of the whole board. */
+  of: Mm
+  from: Mm
+  to: Mm
+  low: Mm
+  high: Mm
+  mark: string
+}
+
 /** What other trades need to know of a room, offered by the trade that decides it and passed on by the composer. */
 export interface RoomFacts {
   /** Thickness of the new floor over the deck, underlay included, mm; what lies there now where no floor is laid. */
   floorBuildUp?: Mm
   /** Expansion gap at the walls that the skirting must cover, mm. */
   floorGap?: Mm
+  /** Floor boards once this room is laid: offcuts in hand for the next room, and marks of those it was brought. */
+  floorBoards?: { product: string; left: readonly BoardOffcut[]; brought: readonly string[] }
   /** What one walks on: `oak`, `tile`, `carpet`, `old`. */
   floorFinish?: string
   skirting?: { thickness: Mm; height: Mm }

@@ -1,205 +1,251 @@
-import { z } from "zod"
-import type { SheetModel } from "../../kernels/paper.ts"
-import { fixed, type Mm, mmText, squareMetres } from "../../kernels/units.ts"
+import type { Block, SheetModel } from "../../kernels/paper.ts"
+import { fixed, mmText, squareMetres } from "../../kernels/units.ts"
 import type { Room } from "../../survey/room.ts"
-import { type JobFacts, noWork, type Work } from "../trade.ts"
+import { type JobFacts, noWork, type Quantity, type Work } from "../trade.ts"
+import { planOfWork } from "./floor-plans.ts"
+import { leftBy } from "./hand.ts"
+import { lengthOf } from "./layout/boards.ts"
+import { fewestPossible } from "./layout/bound.ts"
+import { packsHolding } from "./layout/packs.ts"
+import type { FloorPlan } from "./plan-floor.ts"
+import type { LaidPiece } from "./rows.ts"
 
-/** What one room tells of its boards: its single pieces from fresh boards, and what it leaves. */
-const boardsOfRoom = z.object({
-  product: z.string(),
-  boards: z.number(),
-  boardsAtLeast: z.number(),
-  offcuts: z.array(
-    z.object({ mark: z.string(), length: z.number(), end: z.enum(["left", "right", "none"]) }),
-  ),
-  rows: z.array(
-    z.object({
-      row: z.string(),
-      pieces: z.array(
-        z.object({
-          board: z.number(),
-          role: z.enum(["start", "whole", "finish", "single"]),
-          length: z.number(),
-          from: z.string(),
-        }),
-      ),
-    }),
-  ),
-})
-type BoardsOfRoom = z.infer<typeof boardsOfRoom>
-
-/** An offcut of one room that serves another. */
-export interface SharedOffcut {
-  from: string
-  mark: string
-  length: Mm
-  /** Where it goes: room, row, and place in the row. */
-  to: string
-  row: string
-  role: "start" | "finish" | "single"
-  needed: Mm
+/** A room with its floor. */
+interface Floored {
+  room: Room
+  plan: FloorPlan
 }
 
-/** A piece that is the only one cut of its board. */
-interface LonePiece {
-  row: string
-  role: "start" | "finish" | "single"
-  length: Mm
+/** An offcut of one room that is laid in another. */
+export interface LentOffcut {
+  /** Room and mark, as written on it: `A1 3R`. */
+  mark: string
+  from: string
+  length: number
+  to: string
+  /** Where it is laid: rows, and what it is there. */
+  pieces: { row: string; role: LaidPiece["role"]; length: number }[]
+}
+
+/** All rooms of one board: what they take together. */
+export interface BoardsOfJob {
+  product: string
+  name: string
+  rooms: { room: string; boards: number; packs: number }[]
+  boards: number
+  /** No plan for these rows takes fewer boards for all rooms together; null for boards of several lengths. */
+  boardsAtLeast: number | null
+  /** Packs that hold all boards, and packs kept besides. */
+  packs: number
+  sparePacks: number
+  lent: LentOffcut[]
 }
 
 /**
- * Boards across all rooms of a product, in the rooms' order: an offcut that one room leaves lays a piece of a later room that would else
- * be the only one cut of a fresh board. Each such piece saves a board; longest pieces first, each of the shortest offcut that does.
+ * Boards across all rooms of a product. Rooms are laid in the house's order and hand their offcuts on; each board is counted in the room
+ * that opens it. Packs are made whole and spare packs added once for the job, not room by room.
  */
 export async function floorsAcross(
   job: JobFacts,
   rooms: { room: Room; work: Work }[],
 ): Promise<{ work: Work; sheets: SheetModel[] }> {
-  const told = rooms.flatMap(({ room, work }) => {
-    const read = boardsOfRoom.safeParse(work.results)
-    return read.success ? [{ room, boards: read.data }] : []
+  const floored = rooms.flatMap(({ room, work }): Floored[] => {
+    const plan = planOfWork(work)
+    return plan ? [{ room, plan }] : []
   })
-  const products = [...new Set(told.map(({ boards }) => boards.product))]
-  const shared = products.map((product) => {
-    const own = told.filter(({ boards }) => boards.product === product)
-    return { product, own, offcuts: sharedOffcuts(own.map(({ room, boards }) => ({ id: room.id, boards }))) }
-  })
-  const total = sumOf(told.map(({ boards }) => boards.boards))
-  const saved = sumOf(shared.map(({ offcuts }) => offcuts.length))
+  const products = [...new Set(floored.map(({ plan }) => plan.board.id))]
+  const all = products.map((product) =>
+    boardsOf(
+      floored.filter(({ plan }) => plan.board.id === product),
+      job.rules.value("floor-spare-packs"),
+    ),
+  )
   return {
     work: {
       ...noWork(),
-      quantities: shared.flatMap(({ product, offcuts }) => lessBoards(job, product, offcuts)),
-      results: {
-        boards: total - saved,
-        boardsRoomByRoom: total,
-        boardsAtLeastRoomByRoom: sumOf(told.map(({ boards }) => boards.boardsAtLeast)),
-        shared: shared.flatMap(({ offcuts }) => offcuts),
-      },
+      quantities: all.flatMap((boards) => packLines(boards, floored)),
+      rests: products.length > 0 ? ["floor-spare-packs", "floor-mixed-packs"] : [],
+      results: { boards: all },
     },
-    sheets: saved > 0 ? [boardsSheet(job, shared, { total, saved })] : [],
+    sheets: all.some(({ rooms: own }) => own.length > 1) ? [boardsSheet(job, all)] : [],
   }
 }
 
-/** Which offcuts go from room to later room. */
-export function sharedOffcuts(rooms: readonly { id: string; boards: BoardsOfRoom }[]): SharedOffcut[] {
-  const found: SharedOffcut[] = []
-  const hand: { from: string; mark: string; length: Mm; end: "left" | "right" | "none" }[] = []
-  for (const { id, boards } of rooms) {
-    const lone = lonePieces(boards).sort((a, b) => b.length - a.length)
-    const spent = new Set<string>()
-    for (const piece of lone) {
-      const best = hand
-        .filter((offcut) => offcut.length >= piece.length && serves(offcut.end, piece.role))
-        .sort((a, b) => a.length - b.length)[0]
-      if (!best) continue
-      hand.splice(hand.indexOf(best), 1)
-      spent.add(piece.row)
-      const { from, mark, length } = best
-      found.push({ from, mark, length, to: id, row: piece.row, role: piece.role, needed: piece.length })
-    }
-    const left = boards.offcuts.filter((offcut) => !spent.has(rowOf(offcut.mark)))
-    hand.push(...left.map((offcut) => ({ from: id, ...offcut })))
+/** What the rooms of one board take together. @param sparePacks packs kept besides */
+export function boardsOf(floored: readonly Floored[], sparePacks: number): BoardsOfJob {
+  const { board } = floored[0]!.plan
+  const lengths = floored.flatMap(({ plan }) => plan.layout.lengths)
+  return {
+    product: board.id,
+    name: board.name,
+    rooms: floored.map(({ room, plan }, index) => ({
+      room: room.id,
+      boards: plan.layout.boards,
+      packs: packsFor(board, floored.slice(0, index + 1)) - packsFor(board, floored.slice(0, index)),
+    })),
+    boards: lengths.length,
+    boardsAtLeast: board.mix ? null : fewestForAll(floored),
+    packs: packsFor(board, floored),
+    sparePacks,
+    lent: floored.flatMap(({ room, plan }) => lentTo(room, plan)),
   }
-  return found
 }
 
-/** Pieces that are the only one of a board: what is left of it is spare or thrown away. */
-function lonePieces({ rows }: BoardsOfRoom): LonePiece[] {
-  const pieces = rows.flatMap(({ row, pieces: own }) => own.map((piece) => ({ row, ...piece })))
-  return pieces.flatMap(({ row, role, length, board, from }) => {
-    const isLone = from === "new board" && pieces.filter((other) => other.board === board).length === 1
-    return isLone && role !== "whole" ? [{ row, role, length }] : []
+/** Packs that hold what these rooms take together. */
+function packsFor(board: FloorPlan["board"], floored: readonly Floored[]): number {
+  const mix = board.mix ?? [{ length: board.length, perPack: board.perPack }]
+  const lengths = floored.flatMap(({ plan }) => plan.layout.lengths)
+  return packsHolding(
+    mix.map((each) => lengths.filter((length) => length === each.length).length),
+    mix,
+  )
+}
+
+/** A bound for all rooms as if any offcut could go anywhere: their rows as one list, those of two rooms no neighbours. */
+function fewestForAll(floored: readonly Floored[]): number {
+  const { layout } = floored[0]!.plan
+  const runs = floored.flatMap(({ room, plan }) =>
+    plan.layout.runs.map((run) => ({ ...run, name: `${room.id} ${run.name}` })),
+  )
+  const { width, length } = layout.board
+  return fewestPossible(runs, { ...layout.limits, boardLength: length, boardWidth: width })
+}
+
+function lentTo(room: Room, { layout }: FloorPlan): LentOffcut[] {
+  const runs = layout.rows.flatMap((row) => row.runs)
+  return layout.brought.map((offcut) => ({
+    mark: offcut.mark,
+    from: leftBy(offcut),
+    length: lengthOf(offcut),
+    to: room.id,
+    pieces: runs.flatMap((run) =>
+      run.pieces
+        .filter((piece) => piece.source === offcut.mark)
+        .map(({ role, left, right }) => ({ row: run.name, role, length: right - left })),
+    ),
+  }))
+}
+
+/** What makes the rooms' boards whole packs of a mix, and the spare packs. */
+function packLines(boards: BoardsOfJob, floored: readonly Floored[]): Quantity[] {
+  const { board } = floored.find(({ plan }) => plan.board.id === boards.product)!.plan
+  const mix = board.mix ?? [{ length: board.length, perPack: board.perPack }]
+  const packArea = squareMetres(board.width * mix.reduce((sum, each) => sum + each.length * each.perPack, 0))
+  const own = floored.filter(({ plan }) => plan.board.id === board.id)
+  const used = own.reduce((sum, { plan }) => sum + squareMetres(plan.layout.areas.bought), 0)
+  const line = (what: string, gross: number, from: string): Quantity => ({
+    trade: "floors",
+    room: null,
+    what,
+    product: board.id,
+    net: 0,
+    gross,
+    unit: "m2",
+    from,
   })
-}
-
-function serves(end: "left" | "right" | "none", role: LonePiece["role"]): boolean {
-  return role === "single" || (role === "start" ? end === "right" : end === "left")
-}
-
-/** The row whose cut left an offcut: its mark without the letters of what it kept. */
-function rowOf(mark: string): string {
-  return mark.replace(/[GT]?[LRMW]\d*$/, "")
-}
-
-function lessBoards(job: JobFacts, product: string, offcuts: readonly SharedOffcut[]): Work["quantities"] {
-  const board = job.product(product, "board")
-  if (!board || offcuts.length === 0) return []
-  const area = squareMetres(board.width * board.length)
   return [
-    {
-      trade: "floors",
-      room: null,
-      what: "floor boards saved by offcuts of other rooms",
-      product,
-      net: 0,
-      gross: -offcuts.length * area,
-      unit: "m2",
-      from: `${offcuts.length} pieces cut of another room's offcuts, a board of ${fixed(area, 3)} m2 each`,
-    },
+    ...(board.mix
+      ? [
+          line(
+            "floor boards of lengths that no row takes",
+            boards.packs * packArea - used,
+            `${boards.packs} whole packs of mixed lengths hold what all rooms take`,
+          ),
+        ]
+      : []),
+    ...(boards.sparePacks > 0
+      ? [
+          line(
+            "floor boards, spare",
+            boards.sparePacks * packArea,
+            `${boards.sparePacks} pack${boards.sparePacks === 1 ? "" : "s"} of the same batch for the job, kept for damage and repairs`,
+          ),
+        ]
+      : []),
   ]
 }
 
-function boardsSheet(
-  job: JobFacts,
-  shared: readonly {
-    product: string
-    own: { room: Room; boards: BoardsOfRoom }[]
-    offcuts: SharedOffcut[]
-  }[],
-  { total, saved }: { total: number; saved: number },
-): SheetModel {
+function boardsSheet(job: JobFacts, all: readonly BoardsOfJob[]): SheetModel {
   return {
     kind: "floor",
     title: "Boards across rooms",
-    purpose: "Which offcuts go from one room to the next; boards to buy for all rooms together.",
+    purpose: "How many boards and packs all rooms take together; which offcuts go from one room to the next.",
     room: null,
     trade: "floors",
     audience: ["trade", "office"],
     hosted: true,
     orientation: "portrait",
     datum: null,
-    blocks: [
-      {
-        kind: "figures",
-        items: [
-          { label: "Boards, room by room", value: String(total) },
-          { label: "Less, cut of offcuts", value: String(saved) },
-          { label: "Boards to lay", value: String(total - saved) },
-        ],
-      },
-      ...shared.map(({ product, own, offcuts }) => ({
-        kind: "table" as const,
-        caption: `${job.product(product, "board")?.name ?? product}: ${own.map(({ room, boards }) => `${room.id} ${boards.boards}`).join(", ")}`,
-        columns: [
-          { label: "Bring from", as: "mark" as const },
-          { label: "Offcut", as: "mark" as const },
-          { label: "Long", as: "figure" as const },
-          { label: "To room", as: "mark" as const },
-          { label: "Row", as: "mark" as const },
-          { label: "As", width: 2 },
-          { label: "Cut to", as: "figure" as const },
-          { label: "Done", as: "tick" as const },
-        ],
-        rows: offcuts.map((each) => ({
-          cells: [
-            each.from,
-            each.mark,
-            mmText(each.length),
-            each.to,
-            each.row,
-            each.role === "single" ? "wall to wall" : each.role,
-            mmText(each.needed),
-            "",
-          ],
-        })),
-        note: "Lay the rooms in this order. Write room and mark on each offcut listed and carry it on; everything else that a room's sheet calls spare may go. Same batch only.",
-      })),
-    ],
-    rests: [],
+    blocks: all.flatMap((boards) => [...countBlocks(job, boards), ...lentBlocks(boards)]),
+    rests: ["floor-spare-packs", "floor-mixed-packs"],
   }
 }
 
-function sumOf(figures: readonly number[]): number {
-  return figures.reduce((sum, figure) => sum + figure, 0)
+function countBlocks(job: JobFacts, boards: BoardsOfJob): Block[] {
+  const { boards: count, boardsAtLeast: least, packs, sparePacks } = boards
+  const proven =
+    least === null
+      ? ""
+      : least === count
+        ? "For these rows that is proven fewest, whichever room an offcut goes to. "
+        : `No plan for these rows takes fewer than ${least}. `
+  return [
+    {
+      kind: "figures",
+      items: [
+        { label: "Boards to lay", value: String(count) },
+        { label: "Packs that hold them", value: String(packs) },
+        { label: "Spare packs", value: String(sparePacks) },
+        { label: "Offcuts carried on", value: String(boards.lent.length) },
+      ],
+    },
+    {
+      kind: "table",
+      caption: boards.name,
+      columns: [
+        { label: "Room, in laying order", as: "mark", width: 2 },
+        { label: "Boards opened", as: "figure" },
+        { label: "Packs to bring in", as: "figure" },
+        { label: "Batch numbers", as: "write", width: 3 },
+      ],
+      rows: boards.rooms.map((each) => ({
+        cells: [each.room, String(each.boards), String(each.packs), ""],
+      })),
+      note: `${proven}What is left in a room's last pack goes on to the next room. Open ${job.rules.value("floor-mixed-packs")} packs at a time and mix them. One batch for all rooms; the spare stays sealed, marked with room and date, and goes to the client.`,
+    },
+  ]
+}
+
+function lentBlocks({ lent }: BoardsOfJob): Block[] {
+  if (lent.length === 0) return []
+  return [
+    {
+      kind: "table",
+      caption: "Offcuts carried from room to room",
+      columns: [
+        { label: "Written on it", as: "mark", width: 1.4 },
+        { label: "Long", as: "figure" },
+        { label: "Left in", as: "mark" },
+        { label: "Laid in", as: "mark" },
+        { label: "Row, as, cut to", width: 3 },
+        { label: "Done", as: "tick" },
+      ],
+      rows: lent.map((each) => ({
+        cells: [
+          each.mark,
+          mmText(each.length),
+          each.from,
+          each.to,
+          each.pieces
+            .map(
+              ({ row, role, length }) =>
+                `${row}, ${role === "single" ? "wall to wall" : role}, ${mmText(length)}`,
+            )
+            .join("; "),
+          "",
+        ],
+      })),
+      note: `Lay the rooms in the order above. Write room and mark on each offcut listed as it is cut, and carry it on. ${fixed(lent.reduce((sum, each) => sum + each.length, 0) / 1000, 1)} m are carried in all. Other offcuts that a room's sheet calls spare may go.`,
+    },
+  ]
 }

@@ -39,6 +39,22 @@ export function direction(room: Room, input: FloorInputs, at: At): Direction {
   return { ...byRule(room), findings }
 }
 
+/** The longest wall that runs the way of the boards, and the longest that runs across them; undefined where none does. */
+export function alongWall(room: Room, { wall }: Direction): Wall | undefined {
+  return longestOf(room.walls.filter((other) => sineBetween(wall, other) < sameWay))
+}
+
+/** See `alongWall`. */
+export function acrossWall(room: Room, { wall }: Direction): Wall | undefined {
+  return longestOf(room.walls.filter((other) => cosineBetween(wall, other) < sameWay))
+}
+
+function longestOf(walls: readonly Wall[]): Wall | undefined {
+  return walls.length > 0
+    ? walls.reduce((best, wall) => (wall.length > best.length ? wall : best))
+    : undefined
+}
+
 /** The wall of this room that its joists run along, if that is known. */
 export function joistWall(room: Room): Wall | undefined {
   const joists = room.storey.joists

@@ -18,6 +18,7 @@ export const floors: Trade<FloorInputs> = {
     { use: "floor-tape", kind: "each", what: "tape for underlay joints" },
     { use: "floor-screws", kind: "each", what: "screws for the deck" },
     { use: "floor-glue", kind: "each", what: "glue for tongue and groove" },
+    { use: "floor-break-profile", kind: "length", what: "profile over a movement break" },
     { use: "floor-oil", kind: "liquid", what: "floor oil" },
   ],
   rules: floorRules,

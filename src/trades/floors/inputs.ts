@@ -11,6 +11,17 @@ const deck = z
   })
   .meta({ description: "The deck as found." })
 
+/** A movement break across the floor. */
+const floorBreak = z
+  .strictObject({
+    wall: wall.meta({ description: "Wall the break is square to." }),
+    fromLeft: length.meta({ description: "Where it meets that wall, mm from the wall's left end." }),
+  })
+  .meta({
+    description: "A movement break: a straight line from a wall across the floor, under a profile.",
+    examples: [{ wall: 2, fromLeft: 5010 }],
+  })
+
 /** What the author may write for the floor of one room, under `work.floors`. */
 export const floorInputs = z
   .strictObject({
@@ -55,6 +66,15 @@ export const floorInputs = z
       description:
         "Walls along which something fixed to the structure holds the floor fast (a glued nosing).",
     }),
+    breaks: z
+      .array(floorBreak)
+      .max(6)
+      .default([])
+      .meta({
+        description:
+          "Movement breaks where the floor is longer or wider than the gap can take: each parts it into fields, with the gap on both sides of the line.",
+        examples: [[{ wall: 2, fromLeft: 5010 }]],
+      }),
     joints: z
       .enum(["locked", "glued"])
       .default("locked")

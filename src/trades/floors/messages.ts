@@ -53,15 +53,59 @@ export function heldTwice(at: At, walls: readonly number[]): Finding {
     at,
     message: `The floor is held along walls ${walls.join(" and ")}: it cannot grow or shrink between them.`,
     expected: "a floating floor held along one line at most",
-    mend: "Free all but one: a loose profile over a gap in place of a glued nosing, or a movement break between.",
+    mend: 'Free all but one: a loose profile over a gap in place of a glued nosing; or write a break between them under "breaks:".',
   }
 }
 
-/** A floor that is longer or wider than it may be without a break. */
-export function runTooLong(at: At, run: { way: "along" | "across"; is: number; most: number }): Finding {
+/** A floor, or a field of it, that is longer or wider than it may be without a break. @param cure breaks that would part it so far */
+export function runTooLong(
+  at: At,
+  run: { way: "along" | "across"; is: number; most: number },
+  cure: readonly { wall: number; fromLeft: number }[],
+): Finding {
+  const written = cure.map(({ wall, fromLeft }) => `{ wall: ${wall}, fromLeft: ${fromLeft} }`).join(", ")
+  const how =
+    cure.length > 0
+      ? `Write "breaks: [${written}]" here, or move them to where they show least, best to a line through a doorway`
+      : "Write breaks: here, each with its wall and fromLeft"
   return warning(at, "floor-run-too-long", {
     message: `The floor is ${mmText(run.is)} mm ${run.way} the boards; without a movement break at most ${mmText(run.most)} mm.`,
-    mend: "Put a movement break with a profile where it shows least, best in a doorway, or ask the maker in writing.",
+    mend: `${how}; rows, profile and order follow. Or ask the maker in writing for a longer run.`,
+  })
+}
+
+/** A break that meets no wall, or no floor. */
+export function breakOffWall(at: At, fromLeft: number, wall: { number: number; length: number }): Finding {
+  return {
+    code: "floor-break-off-wall",
+    severity: "error",
+    at,
+    message: `A break lies ${mmText(fromLeft)} mm along wall ${wall.number}, which is ${mmText(wall.length)} mm long.`,
+    expected: `more than 0 and less than ${mmText(wall.length)}`,
+  }
+}
+
+/** A break that leaves the floor in one piece. */
+export function breakPartsNothing(at: At): Finding {
+  return warning(at, "floor-break-parts-nothing", {
+    message: "This break does not part the floor: it still hangs together beside the line.",
+    mend: "Move the line to where it runs from wall to wall, or write a second break that meets the rest.",
+  })
+}
+
+/** No profile chosen for a break. */
+export function noBreakProfile(at: At): Finding {
+  return warning(at, "floor-no-break-profile", {
+    message: "The floor has a movement break, but no profile is chosen to cover it.",
+    mend: 'Choose one under "chosen: floor-break-profile" in products.yaml, so that it is ordered and cut.',
+  })
+}
+
+/** A profile too narrow for its break. */
+export function breakNotCovered(at: At, is: number, asked: number): Finding {
+  return warning(at, "floor-break-not-covered", {
+    message: `The profile over the break is ${mmText(is)} mm wide; with the gap at its widest on both sides it takes ${mmText(asked)} mm.`,
+    mend: `Choose a profile at least ${mmText(asked)} mm wide.`,
   })
 }
 

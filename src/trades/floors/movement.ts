@@ -1,16 +1,15 @@
 import { dimensionalChange, type MoistureContent, woodMoisture } from "../../kernels/air.ts"
-import { boundsOf } from "../../kernels/polygon/measure.ts"
+import type { Region } from "../../kernels/polygon/region.ts"
 import type { Mm } from "../../kernels/units.ts"
 import type { Rules } from "../../rulebook/rules.ts"
 import type { Room, Wall } from "../../survey/room.ts"
 import type { JobFacts } from "../trade.ts"
-import { wallFrame } from "./area.ts"
-import { toFrame } from "./layout/frame.ts"
+import { largestField } from "./breaks.ts"
 import { wholeUp } from "./whole-up.ts"
 
 /** How a floor will grow and shrink across its boards, and the gap that takes. */
 export interface Movement {
-  /** Size of the room along and across the boards, mm. */
+  /** Size along and across the boards of the room, or of its largest field where breaks part it, mm. */
   along: Mm
   across: Mm
   /** Moisture of the boards when laid: read, or at rest with the air during the work; and in service, per cent. */
@@ -35,6 +34,8 @@ export interface Movement {
 /** What decides the movement besides the room. */
 export interface MovementTask {
   wall: Wall
+  /** The room, or its fields where breaks part it, to the walls. */
+  fields: readonly Region[]
   /** The maker's share of solid movement, if given. */
   moves: number | undefined
   /** True where one line holds the floor, so that all movement goes one way. */
@@ -50,7 +51,7 @@ export interface MovementTask {
  */
 export function movement(room: Room, task: MovementTask, job: JobFacts): Movement {
   const { rules, climate } = job
-  const size = extent(room, task.wall)
+  const size = largestField(task.wall, task.fields)
   const read = latestBoardReading(room)
   const laidAt = read ?? woodMoisture(climate.temperature, climate.humidity)
   const { temperature, humidityLow, humidityHigh } = climate.inService
@@ -84,11 +85,6 @@ export function movement(room: Room, task: MovementTask, job: JobFacts): Movemen
 /** Gap at each edge by the rule of so much a metre, and not less than the least; whole mm, rounded up. */
 export function gapByRule(span: Mm, rules: Rules): Mm {
   return wholeUp(Math.max(rules.value("floor-gap-least"), (rules.value("floor-gap-per-metre") * span) / 1000))
-}
-
-function extent(room: Room, wall: Wall): { along: Mm; across: Mm } {
-  const box = boundsOf(toFrame(wallFrame(wall), room.outline))
-  return { along: box.right - box.left, across: box.top - box.bottom }
 }
 
 function latestBoardReading(room: Room): MoistureContent | undefined {

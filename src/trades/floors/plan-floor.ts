@@ -1,13 +1,17 @@
 import type { Product } from "../../intake/schema/products.ts"
 import type { Finding } from "../../kernels/finding.ts"
 import { boundsOf } from "../../kernels/polygon/measure.ts"
-import type { Region } from "../../kernels/polygon/region.ts"
+import { type Region, regionOf } from "../../kernels/polygon/region.ts"
 import type { Mm } from "../../kernels/units.ts"
 import type { JobFacts, RoomFacts, Task } from "../trade.ts"
 import { areaOfAll, type FloorArea, floorArea } from "./area.ts"
+import { type Break, breaksOn, breaksToWrite, heldTogether, partedBy } from "./breaks.ts"
 import { type DeckFixing, deckFixing } from "./deck.ts"
-import { type Direction, direction } from "./direction.ts"
+import { acrossWall, alongWall, type Direction, direction } from "./direction.ts"
+import { handAfter } from "./hand.ts"
 import type { FloorInputs } from "./inputs.ts"
+import type { Offcut } from "./layout/boards.ts"
+import { toFrame } from "./layout/frame.ts"
 import { looseTongue } from "./loose-tongue.ts"
 import * as messages from "./messages.ts"
 import { type Movement, movement } from "./movement.ts"
@@ -18,7 +22,7 @@ import {
   readingFindings,
   readingLimits,
 } from "./readings.ts"
-import { type FloorLayout, layRows } from "./rows.ts"
+import { type FloorLayout, layRows, type RowTask } from "./rows.ts"
 import { type Underlay, underlayOf } from "./underlay.ts"
 
 /** A product of one kind. */
@@ -32,7 +36,12 @@ export interface FloorPlan {
   direction: Direction
   movement: Movement
   area: FloorArea
+  /** Movement breaks, and the profile that covers them. */
+  breaks: Break[]
+  profile: Of<"length"> | undefined
   layout: FloorLayout
+  /** Offcuts in hand for the next room of these boards. */
+  left: Offcut[]
   deck: DeckFixing | undefined
   underlayTake: Underlay
   limits: ReadingLimit[]
@@ -65,16 +74,17 @@ function worked(task: Task<FloorInputs>): PlannedFloor {
   const { job, room, input } = task
   const { board, underlay, oil } = products(job, input)
   const way = direction(room, input, task.at)
-  const findings = [...way.findings, ...wrongHoles(task), ...wrongHeld(task)]
+  const findings = [...way.findings, ...wrongHoles(task), ...wrongHeld(task), ...wrongBreaks(task)]
   if (!board) findings.push(messages.noProduct(keyed(task, "board"), "floor board", "floor-board"))
   if (!underlay) findings.push(messages.noProduct(keyed(task, "underlay"), "underlay", "floor-underlay"))
   if (!board || !underlay) return { plan: null, findings }
   const moves = movementOf(task, way, board)
-  const area = floorArea(room, { gap: moves.gap, into: input.into }, job.rules)
+  const { area, breaks } = areaOf(task, moves)
   if (area.laid.length === 0) {
     return { plan: null, findings: [...findings, messages.nothingToLay(keyed(task, "gap"), moves.gap)] }
   }
-  const layout = layoutOf(task, { area: area.laid, way, board })
+  const hand = handFor(task, board)
+  const layout = layoutOf(task, { area: area.laid, way, board, hand })
   const limits = readingLimits(room, moves, job.rules)
   const plan: FloorPlan = {
     board,
@@ -83,7 +93,10 @@ function worked(task: Task<FloorInputs>): PlannedFloor {
     direction: way,
     movement: moves,
     area,
+    breaks,
+    profile: job.product(job.chosen("floor-break-profile"), "length"),
     layout,
+    left: handAfter(hand, room.id, layout),
     deck:
       input.deckScrews && room.storey.base !== "concrete"
         ? deckFixing(room, area.whole, input, job.rules)
@@ -101,7 +114,7 @@ function worked(task: Task<FloorInputs>): PlannedFloor {
 
 /** What a room's floor means for other trades; `null` input is a room where nothing was written. */
 export function floorFacts(task: Task<FloorInputs | null>): RoomFacts {
-  const { input, room, job } = task
+  const { input, room } = task
   const now = room.storey.finishNow
   if (!input) return { floorBuildUp: now, floorFinish: now > 0 ? "carpet" : "old" }
   if (input.finish === "stays") return { floorBuildUp: input.buildUp ?? now, floorFinish: input.stays }
@@ -111,10 +124,18 @@ export function floorFacts(task: Task<FloorInputs | null>): RoomFacts {
       ? { floorFinish: "tile" }
       : { floorBuildUp: input.buildUp, floorFinish: "tile" }
   }
-  const { board, underlay } = products(job, input)
-  if (!board || !underlay) return { floorFinish: "oak" }
-  const moves = movementOf({ ...task, input }, direction(room, input, task.at), board)
-  return { floorBuildUp: board.thickness + underlay.thickness, floorGap: moves.gap, floorFinish: "oak" }
+  const { plan } = planFloor({ ...task, input })
+  if (!plan) return { floorFinish: "oak" }
+  return {
+    floorBuildUp: plan.buildUp,
+    floorGap: plan.movement.gap,
+    floorFinish: "oak",
+    floorBoards: {
+      product: plan.board.id,
+      left: plan.left,
+      brought: plan.layout.brought.map((offcut) => offcut.mark),
+    },
+  }
 }
 
 function products(job: JobFacts, input: FloorInputs) {
@@ -128,31 +149,70 @@ function products(job: JobFacts, input: FloorInputs) {
 function movementOf(task: Task<FloorInputs>, way: Direction, board: Of<"board">): Movement {
   const { input, room, job } = task
   const held = input.heldAlong.length > 0
-  return movement(room, { wall: way.wall, moves: board.moves, held, written: input.gap }, job)
+  return movement(
+    room,
+    { wall: way.wall, fields: fieldsOf(task), moves: board.moves, held, written: input.gap },
+    job,
+  )
 }
+
+/** The room's outline, parted along its breaks. */
+function fieldsOf({ room, input }: Task<FloorInputs>): Region[] {
+  const outline = [regionOf(room.outline)]
+  return partedBy(breaksOn(room, input, outline), outline, 0)
+}
+
+function areaOf({ room, input, job }: Task<FloorInputs>, { gap }: Movement) {
+  const area = floorArea(room, { gap, into: input.into }, job.rules)
+  const breaks = breaksOn(room, input, area.whole)
+  return { area: { ...area, laid: partedBy(breaks, area.laid, gap) }, breaks }
+}
+
+/** Offcuts that the last room before this one with the same boards left in hand. */
+function handFor({ job, room }: Task<FloorInputs>, board: Of<"board">): readonly Offcut[] {
+  const index = job.house.rooms.findIndex((other) => other.id === room.id)
+  const before = job.house.rooms.slice(0, Math.max(0, index)).flatMap((other) => {
+    const boards = job.passed.get(other.id)?.floorBoards
+    return boards?.product === board.id ? [boards.left] : []
+  })
+  return before.at(-1) ?? []
+}
+
+/** Rows are laid once for the same floor: the plan is asked for what it passes on, for its work, and again where a variation leaves it be. */
+const laidFloors = new Map<string, FloorLayout>()
+/** So many layouts are kept. */
+const mostLaid = 500
 
 function layoutOf(
   { job: { rules } }: Task<FloorInputs>,
-  floor: { area: readonly Region[]; way: Direction; board: Of<"board"> },
+  floor: { area: readonly Region[]; way: Direction; board: Of<"board">; hand: readonly Offcut[] },
 ): FloorLayout {
   const { start, end } = floor.way.wall
-  return layRows({
+  const { width, length, mix } = floor.board
+  const task: RowTask = {
     floor: floor.area,
     from: { start, end },
-    board: { width: floor.board.width, length: floor.board.length },
+    board: { width, length, ...(mix ? { mix } : {}) },
+    hand: floor.hand,
     limits: {
       kerf: rules.value("floor-saw-kerf"),
       leastEnd: rules.value("floor-end-least"),
       stagger: rules.value("floor-stagger-least"),
       leastRow: rules.value("floor-row-least"),
     },
-  })
+  }
+  const key = JSON.stringify(task)
+  const layout = laidFloors.get(key) ?? layRows(task)
+  if (laidFloors.size >= mostLaid) laidFloors.clear()
+  laidFloors.set(key, layout)
+  return layout
 }
 
 function judged(task: Task<FloorInputs>, plan: FloorPlan): Finding[] {
   return [
     ...judgedGap(task, plan),
     ...judgedRuns(task, plan),
+    ...judgedBreaks(task, plan),
     ...judgedRows(task, plan),
     ...judgedSite(task, plan),
   ]
@@ -172,21 +232,34 @@ function judgedGap(task: Task<FloorInputs>, { movement: moves }: FloorPlan): Fin
 
 function judgedRuns(task: Task<FloorInputs>, plan: FloorPlan): Finding[] {
   const { rules } = task.job
-  return plan.area.laid.flatMap((region) => {
-    const box = boundsOf(region.outline.map((point) => inFrame(plan, point)))
+  const runs = plan.area.laid.flatMap((region) => {
+    const box = boundsOf(toFrame(plan.layout.frame, region.outline))
     return [
       { way: "along" as const, is: box.right - box.left, most: rules.value("floor-run-most-along") },
       { way: "across" as const, is: box.top - box.bottom, most: rules.value("floor-run-most-across") },
-    ]
-      .filter((run) => run.is > run.most)
-      .map((run) => messages.runTooLong(task.at, run))
+    ].filter((run) => run.is > run.most)
+  })
+  const longest = new Map<string, (typeof runs)[number]>()
+  for (const run of runs) if (run.is > (longest.get(run.way)?.is ?? 0)) longest.set(run.way, run)
+  return [...longest.values()].map((run) => {
+    const wall =
+      run.way === "along" ? alongWall(task.room, plan.direction) : acrossWall(task.room, plan.direction)
+    const cure = wall && plan.breaks.length === 0 ? breaksToWrite(wall, plan.area.whole, run.most) : []
+    return messages.runTooLong(keyed(task, "breaks"), run, cure)
   })
 }
 
-function inFrame({ layout: { frame } }: FloorPlan, point: { x: Mm; y: Mm }) {
-  const dx = point.x - frame.origin.x
-  const dy = point.y - frame.origin.y
-  return { x: dx * frame.along.x + dy * frame.along.y, y: dx * frame.into.x + dy * frame.into.y }
+function judgedBreaks(
+  task: Task<FloorInputs>,
+  { breaks, profile, movement: moves, area }: FloorPlan,
+): Finding[] {
+  if (breaks.length === 0) return []
+  const at = keyed(task, "breaks")
+  const idle = breaks.filter((each) => partedBy([each], area.whole, 0).length <= area.whole.length)
+  const findings = idle.map((each) => messages.breakPartsNothing(keyed(task, "breaks", each.number - 1)))
+  if (!profile) return [...findings, messages.noBreakProfile(at)]
+  const asked = Math.ceil(2 * (moves.widest + task.job.rules.value("floor-break-bearing")))
+  return profile.width < asked ? [...findings, messages.breakNotCovered(at, profile.width, asked)] : findings
 }
 
 function judgedRows(task: Task<FloorInputs>, { layout }: FloorPlan): Finding[] {
@@ -235,13 +308,37 @@ function wrongHeld(task: Task<FloorInputs>): Finding[] {
   const unknown = heldAlong.flatMap((wall, index) =>
     wall > walls ? [messages.noSuchWall(keyed(task, "heldAlong", index), wall, walls)] : [],
   )
-  return heldAlong.length > 1
-    ? [...unknown, messages.heldTwice(keyed(task, "heldAlong"), heldAlong)]
+  const held = task.room.walls.filter((wall) => heldAlong.includes(wall.number))
+  const together = heldTogether(held, fieldsOf(task))
+  return together.length > 0
+    ? [
+        ...unknown,
+        messages.heldTwice(
+          keyed(task, "heldAlong"),
+          together.map((wall) => wall.number),
+        ),
+      ]
     : unknown
+}
+
+function wrongBreaks(task: Task<FloorInputs>): Finding[] {
+  return task.input.breaks.flatMap(({ wall: number, fromLeft }, index) => {
+    const wall = task.room.walls.find((candidate) => candidate.number === number)
+    if (!wall)
+      return [messages.noSuchWall(keyed(task, "breaks", index, "wall"), number, task.room.walls.length)]
+    return fromLeft < wall.length
+      ? []
+      : [messages.breakOffWall(keyed(task, "breaks", index, "fromLeft"), fromLeft, wall)]
+  })
 }
 
 function keyed(task: Task<unknown>, ...path: (string | number)[]) {
   return { file: task.at.file, path: [...task.at.path, ...path] }
+}
+
+/** Packs that this floor alone opens. */
+export function packsOf({ layout, board }: FloorPlan): number {
+  return layout.packs ?? Math.ceil(layout.boards / board.perPack)
 }
 
 /** Area to the walls and area covered, m2. */

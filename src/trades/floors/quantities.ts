@@ -1,16 +1,14 @@
-import { fixed, squareMetres } from "../../kernels/units.ts"
+import { fixed, mmText, squareMetres } from "../../kernels/units.ts"
 import type { Quantity, Task } from "../trade.ts"
 import type { FloorInputs } from "./inputs.ts"
 import { type FloorPlan, floorAreas } from "./plan-floor.ts"
 import { wholeUp } from "./whole-up.ts"
 
-/** What a floating floor takes: net, and gross before rounding to packs, rolls, boxes and tins. */
+/** What a floating floor takes: net, and gross before rounding to packs, rolls, boxes and tins. Spare packs are counted for the job. */
 export function floorQuantities(task: Task<FloorInputs>, plan: FloorPlan): Quantity[] {
   const { job, input } = task
   const { rules } = job
   const { whole, laid } = floorAreas(plan)
-  const spare = rules.value("floor-spare-boards")
-  const boardArea = squareMetres(plan.board.width * plan.board.length)
   const line = (quantity: Omit<Quantity, "trade" | "room">): Quantity => ({
     trade: "floors",
     room: task.room.id,
@@ -21,9 +19,9 @@ export function floorQuantities(task: Task<FloorInputs>, plan: FloorPlan): Quant
       what: "floor boards",
       product: plan.board.id,
       net: laid,
-      gross: (plan.layout.boards + spare) * boardArea,
+      gross: squareMetres(plan.layout.areas.bought),
       unit: "m2",
-      from: `${plan.layout.boards} boards by the row layout and ${spare} spare, ${fixed(boardArea, 3)} m2 each`,
+      from: boardsFrom(plan),
     }),
     line({
       what: "underlay",
@@ -53,6 +51,7 @@ export function floorQuantities(task: Task<FloorInputs>, plan: FloorPlan): Quant
           }),
         ]
       : []),
+    ...profileLines(plan).map(line),
     ...deckLines(task, plan).map(line),
     ...(input.joints === "glued"
       ? [
@@ -68,6 +67,27 @@ export function floorQuantities(task: Task<FloorInputs>, plan: FloorPlan): Quant
       : []),
     ...oilLines(task, plan).map(line),
   ]
+}
+
+function boardsFrom({ layout, board }: FloorPlan): string {
+  const each = board.mix
+    ? `of mixed lengths, ${board.mix.map(({ length }) => `${layout.lengths.filter((own) => own === length).length} of ${mmText(length)}`).join(", ")}`
+    : `${fixed(squareMetres(board.width * board.length), 3)} m2 each`
+  const brought = layout.brought.length > 0 ? `, and ${layout.brought.length} offcuts of other rooms` : ""
+  return `${layout.boards} boards by the row layout, ${each}${brought}`
+}
+
+/** Profiles over breaks where none is chosen that could be cut from lengths: told, but not bought. */
+function profileLines({ breaks, profile }: FloorPlan): Omit<Quantity, "trade" | "room">[] {
+  if (profile) return []
+  return breaks.map(({ number, length }) => ({
+    what: `movement profile over break ${number}`,
+    product: null,
+    net: length / 1000,
+    gross: length / 1000,
+    unit: "m",
+    from: `the line from wall to wall, ${mmText(length)} mm`,
+  }))
 }
 
 function deckLines({ job }: Task<FloorInputs>, { deck }: FloorPlan): Omit<Quantity, "trade" | "room">[] {

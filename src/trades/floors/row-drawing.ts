@@ -4,6 +4,7 @@ import { between, distance, type Point } from "../../kernels/polygon/point.ts"
 import { type Degrees, type Mm, mmText } from "../../kernels/units.ts"
 import type { Room, Wall } from "../../survey/room.ts"
 import { wallFrame } from "./area.ts"
+import type { Break } from "./breaks.ts"
 import { fromFrame } from "./layout/frame.ts"
 import type { FloorPlan } from "./plan-floor.ts"
 import type { LaidRow, LaidRun } from "./rows.ts"
@@ -57,7 +58,9 @@ export function rowDrawing(room: Room, plan: FloorPlan): Drawing {
       }),
     ),
     ...room.hidden.flatMap((hidden) => noFixZone(room, hidden)),
-    ...strikeLine(plan),
+    ...plan.breaks.flatMap(breakLine),
+    ...firstLines(plan).flatMap((line) => strikeLine(plan, line)),
+    ...endNames(plan),
     ...room.walls.map(wallNumber),
     ...layout.rows.flatMap((row) => row.runs.map((run) => rowName(plan, row, run))),
     { kind: "scale-bar" },
@@ -69,19 +72,66 @@ export function rowDrawing(room: Room, plan: FloorPlan): Drawing {
   }
 }
 
-/** Where the first line is struck: the far edge of row 1, parallel to the first row's wall; mm from that wall. */
-export function firstLine({ layout, direction }: FloorPlan): { from: Mm; left: Mm; right: Mm } {
-  const row = layout.rows[0]!
-  const runs = row.runs.map((run) => ({ left: run.left, right: run.right }))
-  return {
-    from: row.top,
-    left: Math.max(0, Math.min(...runs.map((run) => run.left))),
-    right: Math.min(direction.wall.length, Math.max(...runs.map((run) => run.right))),
-  }
+/** A line to strike: the far edge of a row, parallel to the first row's wall; mm from that wall and along it. */
+export interface StruckLine {
+  row: number
+  from: Mm
+  left: Mm
+  right: Mm
 }
 
-function strikeLine(plan: FloorPlan): Shape[] {
-  const { from, left, right } = firstLine(plan)
+/** Where lines are struck: for row 1, and for the first row beyond each break that runs with the rows. */
+export function firstLines({ layout, direction }: FloorPlan): StruckLine[] {
+  return layout.rows.flatMap((row, index) => {
+    const before = layout.rows[index - 1]
+    if (before && Math.abs(row.bottom - before.top) < oneLine) return []
+    return [
+      {
+        row: row.number,
+        from: row.top,
+        left: Math.max(0, Math.min(...row.runs.map((run) => run.left))),
+        right: Math.min(direction.wall.length, Math.max(...row.runs.map((run) => run.right))),
+      },
+    ]
+  })
+}
+
+/** Lines nearer than this are one, mm. */
+const oneLine: Mm = 0.5
+
+/** A movement break with its number. */
+function breakLine({ number, from, to }: Break): Shape[] {
+  return [
+    { kind: "line", from, to, stroke: { width: 0.7, dash: "dashed" } },
+    {
+      kind: "text",
+      at: between(from, to, 1 / 3),
+      text: `break ${number}`,
+      height: rowFigure,
+      masked: true,
+      bold: true,
+    },
+  ]
+}
+
+/** Left and right end of the rows, as one faces the first row's wall. */
+function endNames({ layout }: FloorPlan): Shape[] {
+  const runs = layout.rows.flatMap((row) => row.runs)
+  const away = (layout.rows[0]!.bottom + 3 * layout.rows.at(-1)!.top) / 4
+  const ends = [
+    { text: "L", x: Math.min(...runs.map((run) => run.left)) - numberOutside },
+    { text: "R", x: Math.max(...runs.map((run) => run.right)) + numberOutside },
+  ]
+  return ends.map(({ text, x }) => ({
+    kind: "text",
+    at: fromFrame(layout.frame, [{ x, y: away }])[0]!,
+    text,
+    height: workFigure,
+    bold: true,
+  }))
+}
+
+function strikeLine(plan: FloorPlan, { from, left, right }: StruckLine): Shape[] {
   const { frame } = plan.layout
   const at = (x: Mm, y: Mm): Point => fromFrame(frame, [{ x, y }])[0]!
   const inset = Math.min((right - left) / 4, 2 * nameInside)

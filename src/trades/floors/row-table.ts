@@ -12,8 +12,14 @@ const worthKeeping: Mm = 300
 /** Rips that differ by less from one end to the other are parallel, mm. */
 const parallelWithin: Mm = 1
 
-/** Row by row in laying order: widths at both ends, start, whole boards, finish, where each comes from and what is left over. */
-export function rowTable({ layout }: FloorPlan): Block {
+/** Offcuts that a later room takes: its id by their mark here. */
+export type GoesTo = ReadonlyMap<string, string>
+
+/**
+ * Row by row in laying order: widths at both ends, start, whole boards, finish, where each comes from and what is left over.
+ * @param goesTo offcuts that a later room takes
+ */
+export function rowTable({ layout }: FloorPlan, goesTo: GoesTo = new Map()): Block {
   return {
     kind: "table",
     caption: "Rows in laying order, pieces left to right facing the first row's wall",
@@ -30,7 +36,7 @@ export function rowTable({ layout }: FloorPlan): Block {
       { label: "Cut out, ends", width: 2.9 },
       { label: "Laid", as: "tick", width: 0.9 },
     ],
-    rows: layout.rows.flatMap((row) => row.runs.map((run) => rowCells(layout, run))),
+    rows: layout.rows.flatMap((row) => row.runs.map((run) => rowCells(layout, run, goesTo))),
     note: tableNote(layout),
   }
 }
@@ -42,20 +48,22 @@ function tableNote(layout: FloorLayout): string {
   const strips = marks.some((mark) => /[GT][LRMW]\d*$/.test(mark))
     ? " G: a strip that kept its groove, T: its tongue; W: both ends. Keep strips long: they lay a last or first row."
     : ""
-  return `Lengths at the longer edge, mm. new: cut of a fresh board; else the mark of the offcut. Rip to the width given over the whole length first, then cut out. L: left factory end kept, only ends a row. R: right factory end kept, only begins a row. M: two cut ends, only from wall to wall.${strips} Measure the gap again before each cut at a wall: the wall is right, not the sheet.`
+  const mixed = layout.board.mix ? ", of the length given" : ""
+  const brought = layout.brought.length > 0 ? " A mark with a room before it was carried in from there." : ""
+  return `Lengths at the longer edge, mm. new: cut of a fresh board${mixed}; else the mark of the offcut.${brought} Rip to the width given over the whole length first, then cut out. L: left factory end kept, only ends a row. R: right factory end kept, only begins a row. M: two cut ends, only from wall to wall.${strips} Measure the gap again before each cut at a wall: the wall is right, not the sheet.`
 }
 
-/** Offcuts left at the end, longest first. */
-export function leftOver(layout: FloorLayout): string {
+/** Offcuts left at the end that no later room takes, longest first. */
+export function leftOver(layout: FloorLayout, goesTo: GoesTo = new Map()): string {
   const left = layout.offcuts
-    .filter((offcut) => lengthOf(offcut) >= worthKeeping)
+    .filter((offcut) => lengthOf(offcut) >= worthKeeping && !goesTo.has(offcut.mark))
     .sort((a, b) => lengthOf(b) - lengthOf(a))
   return left.length === 0
     ? "none"
     : left.map((offcut) => `${offcut.mark} ${mmText(lengthOf(offcut))}`).join(", ")
 }
 
-function rowCells(layout: FloorLayout, run: LaidRun): Row {
+function rowCells(layout: FloorLayout, run: LaidRun, goesTo: GoesTo): Row {
   const single = run.pieces.length === 1 ? run.pieces[0]! : undefined
   const start = single ?? run.pieces[0]!
   const finish = single ? undefined : run.pieces.at(-1)!
@@ -66,20 +74,22 @@ function rowCells(layout: FloorLayout, run: LaidRun): Row {
       widthText(layout, run.widths.right),
       lengthText(start),
       sourceText(layout, start),
-      wholesText(run),
+      wholesText(layout, run),
       finish ? lengthText(finish) : "wall to wall",
       finish ? sourceText(layout, finish) : "",
-      keptText(layout, run),
+      keptText(layout, run, goesTo),
       [...endTexts(run), ...notchTexts(layout, run)].join("; "),
       "",
     ],
   }
 }
 
-/** How many whole boards, and which of them are strips in hand. */
-function wholesText(run: LaidRun): string {
+/** How many whole boards (of a mix: how long, left to right), and which of them are strips in hand. */
+function wholesText(layout: FloorLayout, run: LaidRun): string {
   const wholes = run.pieces.filter((piece) => piece.role === "whole")
   if (wholes.length === 0) return ""
+  if (layout.board.mix)
+    return wholes.map((piece) => [lengthText(piece), piece.source].filter(Boolean).join(" of ")).join(", ")
   const strips = wholes.flatMap((piece) => piece.source ?? [])
   return strips.length > 0 ? `${wholes.length} (${strips.join(", ")})` : String(wholes.length)
 }
@@ -94,18 +104,19 @@ function lengthText(piece: LaidPiece): string {
 
 function sourceText(layout: FloorLayout, piece: LaidPiece): string {
   if (piece.source) return piece.source
-  return lengthOf(piece) >= layout.board.length ? "whole" : "new"
+  if (lengthOf(piece) >= piece.of) return "whole"
+  return layout.board.mix ? `new ${mmText(piece.of)}` : "new"
 }
 
 /** Offcuts that this run leaves, whether used later or not. */
-function keptText(layout: FloorLayout, run: LaidRun): string {
+function keptText(layout: FloorLayout, run: LaidRun, goesTo: GoesTo): string {
   const cut = layout.rows
     .flatMap((row) => row.runs.flatMap((other) => other.pieces))
     .map((piece) => piece.source)
   const used = [...new Set(cut)].filter((mark): mark is string => mark !== null && isMarkOf(mark, run.name))
   const left = layout.offcuts
     .filter((offcut) => isMarkOf(offcut.mark, run.name))
-    .map((offcut) => `${offcut.mark} (spare)`)
+    .map(({ mark }) => `${mark} (${goesTo.has(mark) ? `to ${goesTo.get(mark)}` : "spare"})`)
   return [...used, ...left].join(", ")
 }
 

@@ -69,6 +69,9 @@ export interface LaidRow {
 export interface FloorLayout {
   frame: Frame
   board: RowTask["board"]
+  limits: RowTask["limits"]
+  /** The stretches that are filled, row by row. */
+  runs: readonly Run[]
   rows: LaidRow[]
   /** Boards opened here, and the length of each by its number, mm. */
   boards: number
@@ -158,6 +161,8 @@ function layoutOf(task: RowTask, frame: Frame, runs: readonly RunShape[], plan: 
   return {
     frame,
     board,
+    limits: task.limits,
+    runs: runs.map(({ row, name, left, right, profile }) => ({ row, name, left, right, profile })),
     rows,
     boards: plan.boards,
     lengths: plan.lengths,

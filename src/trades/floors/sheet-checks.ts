@@ -69,6 +69,9 @@ export function laidChecks(task: Task<FloorInputs>, plan: FloorPlan): { text: st
   return [
     { text: `Spacers out; gap ${mmText(plan.movement.gap)} mm free all round, left empty` },
     { text: "Gap free at linings, pipes, breast and hearth" },
+    ...plan.breaks.map(({ number }) => ({
+      text: `Break ${number}: gap free on both sides, profile fixed to the deck alone`,
+    })),
     { text: "Covered with breathing board or paper, taped to itself" },
     ...(task.input.oilCoats > 0
       ? [
@@ -83,7 +86,7 @@ export function laidChecks(task: Task<FloorInputs>, plan: FloorPlan): { text: st
           { text: "Oily rags hung out singly or soaked in a lidded tin" },
         ]
       : []),
-    { text: "Full packs and spare boards counted and stored", write: "number" },
+    { text: "Sealed packs and left boards counted; batch, room and date written on them", write: "number" },
   ]
 }
 

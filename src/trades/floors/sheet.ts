@@ -3,10 +3,12 @@ import { fixed, mmText, squareMetres } from "../../kernels/units.ts"
 import { datumText } from "../datum.ts"
 import type { Task, Work } from "../trade.ts"
 import type { FloorInputs } from "./inputs.ts"
-import { type FloorPlan, floorAreas, planFloor } from "./plan-floor.ts"
+import { lengthOf } from "./layout/boards.ts"
+import { packRun } from "./layout/packs.ts"
+import { type FloorPlan, floorAreas, packsOf, planFloor } from "./plan-floor.ts"
 import { limitText, type ReadingLimit } from "./readings.ts"
-import { firstLine, rowDrawing } from "./row-drawing.ts"
-import { leftOver, rowTable } from "./row-table.ts"
+import { firstLines, rowDrawing } from "./row-drawing.ts"
+import { type GoesTo, leftOver, rowTable } from "./row-table.ts"
 import type { FloorLayout } from "./rows.ts"
 import { laidChecks, notThrough, underChecks } from "./sheet-checks.ts"
 import { buildUpUndercut } from "./steps.ts"
@@ -53,11 +55,11 @@ function blocksOf(task: Task<FloorInputs>, plan: FloorPlan, work: Work): Block[]
     {
       kind: "drawing",
       drawing: rowDrawing(task.room, plan),
-      caption: `Rows from wall ${plan.direction.wall.number}; grey pieces come from offcuts; strike the chain line first`,
+      caption: `Rows from wall ${plan.direction.wall.number}, L and R: their left and right ends facing it; grey pieces come from offcuts; strike the chain line first`,
       maxHeight: 150,
     },
     { kind: "list", caption: "Where to begin", items: beginning(task, plan) },
-    rowTable(plan),
+    rowTable(plan, goesTo(task, plan)),
     { kind: "text", paragraphs: boardsText(task, plan), as: "plain" },
     readingsTable(task, plan),
     { kind: "checks", caption: "Under the floor, before boards", items: underChecks(task, plan) },
@@ -78,7 +80,7 @@ function keyFigures(task: Task<FloorInputs>, plan: FloorPlan): Block {
     items: [
       { label: "Covered", value: fixed(laid, 2), unit: "m²" },
       { label: "Boards", value: String(layout.boards) },
-      { label: "Packs", value: String(Math.ceil(layout.boards / plan.board.perPack)) },
+      { label: "Packs", value: String(packsOf(plan)) },
       { label: "Rows", value: String(layout.rows.length) },
       { label: "First row", value: mmText(Math.max(first.widths.left, first.widths.right)), unit: "mm" },
       { label: "Gap all round", value: mmText(movement.gap), unit: "mm" },
@@ -89,7 +91,8 @@ function keyFigures(task: Task<FloorInputs>, plan: FloorPlan): Block {
 }
 
 function beginning(task: Task<FloorInputs>, plan: FloorPlan): string[] {
-  const { from, left, right } = firstLine(plan)
+  const [first, ...further] = firstLines(plan)
+  const { from, left, right } = first!
   const wall = plan.direction.wall.number
   const doorways = plan.area.doorways.map(
     (end) =>
@@ -99,37 +102,91 @@ function beginning(task: Task<FloorInputs>, plan: FloorPlan): string[] {
   return [
     `Boards run ${plan.direction.why}.`,
     `Strike a line ${mmText(from)} mm from wall ${wall}, from ${mmText(left)} to ${mmText(right)} mm along it: the far edge of row 1 (gap ${mmText(plan.movement.gap)} and what row 1 is wide there). Row 1 lies to the line, not to the wall.`,
+    ...further.map(
+      (line) =>
+        `Beyond the break strike another line ${mmText(line.from)} mm from wall ${wall}: the far edge of row ${line.row}.`,
+    ),
+    ...breakTexts(plan),
     "Face the wall of row 1; lay each row left to right, row after row away from it, groove towards that wall, tongue away.",
+    ...broughtText(plan),
     ...(plan.looseTongue > 0
       ? [
           `Rows inside the doorway of wall ${wall} are laid after row 1 along the wall, back out of the room: ${fixed(plan.looseTongue / 1000, 2)} m of loose tongue, glued.`,
         ]
       : []),
-    `Open ${Math.min(task.job.rules.value("floor-mixed-packs"), Math.ceil(plan.layout.boards / plan.board.perPack))} packs and mix; compare batch numbers first.`,
+    openText(task, plan),
     ...doorways,
     ...cupboards,
   ]
 }
 
+/** Offcuts of this room that a later room takes, by their mark. */
+function goesTo({ job, room }: Task<FloorInputs>, { layout }: FloorPlan): GoesTo {
+  const found = new Map<string, string>()
+  for (const [other, { floorBoards }] of job.passed)
+    for (const { mark } of layout.offcuts)
+      if (floorBoards?.brought.includes(`${room.id} ${mark}`)) found.set(mark, other)
+  return found
+}
+
+function openText({ job }: Task<FloorInputs>, plan: FloorPlan): string {
+  const most = job.rules.value("floor-mixed-packs")
+  const { mix } = plan.board
+  const lengths = mix
+    ? ` Each holds ${mix.map(({ length, perPack }) => `${perPack} of ${mmText(length)}`).join(", ")}: sort them by length.`
+    : ""
+  return `Open ${Math.min(most, packsOf(plan))} packs and mix; compare batch numbers first.${lengths}`
+}
+
+function breakTexts({ breaks, movement, profile }: FloorPlan): string[] {
+  const cover = profile ? profile.name : "a profile"
+  return breaks.map(
+    ({ number, wall, fromLeft, length }) =>
+      `Break ${number}: strike a line square to wall ${wall}, ${mmText(fromLeft)} mm from its left end, ${mmText(length)} mm long. Boards end ${mmText(movement.gap)} mm short of it on both sides; no board, tongue or glue across it. Over it ${cover}, fixed to the deck in the gap, never to the boards.`,
+  )
+}
+
+function broughtText({ layout }: FloorPlan): string[] {
+  if (layout.brought.length === 0) return []
+  const marks = layout.brought.map((offcut) => `${offcut.mark} (${mmText(lengthOf(offcut))})`)
+  return [`Bring the offcuts marked ${marks.join(", ")}.`]
+}
+
 function boardsText(task: Task<FloorInputs>, plan: FloorPlan): string[] {
   const { layout, movement } = plan
   const { rules } = task.job
-  const boardArea = squareMetres(plan.board.width * plan.board.length)
   const { laid } = floorAreas(plan)
-  const waste = (squareMetres(layout.areas.bought) / laid - 1) * 100
+  const taken = squareMetres(layout.areas.bought + layout.areas.brought)
   const thumb = rules.value("floor-waste-rule-of-thumb")
-  const byThumb = Math.ceil((laid * (1 + thumb / 100)) / boardArea)
+  const spare = rules.value("floor-spare-packs")
   return [
-    `${layout.boards} boards of ${mmText(plan.board.length)} × ${mmText(plan.board.width)}; ${fixed(waste, 1)} % over the covered area (by the ${thumb} % rule: ${byThumb} boards). ${provenText(layout)} ${rules.value("floor-spare-boards")} spare is ordered besides.`,
-    `Left over at the end: ${leftOver(layout)}.`,
+    `${boardsCount(plan)}; ${fixed((taken / laid - 1) * 100, 1)} % over the covered area (by the ${thumb} % rule: ${thumbText(plan, laid * (1 + thumb / 100))}). ${provenText(layout)} ${spare} pack${spare === 1 ? " is" : "s are"} ordered to spare for the whole job, of the same batch.`,
+    `Left over at the end: ${leftOver(layout, goesTo(task, plan))}.`,
     `Moisture of the boards ${movement.wasRead ? "as read" : "expected when laid"} ${fixed(movement.laidAt, 1)} %, in service ${fixed(movement.driest, 1)} to ${fixed(movement.dampest, 1)} %: across ${mmText(movement.across)} mm the floor may grow ${fixed(movement.growth, 1)} and shrink ${fixed(movement.shrinkage, 1)} mm in all, at ${fixed(movement.share * 100, 0)} % of solid oak's movement${movement.shareByMaker ? " (maker's figure)" : ""}. Gap by rule ${mmText(movement.byRule)}, by calculation ${mmText(movement.byCalculation)}; a skirting must cover ${fixed(movement.widest, 1)} mm.`,
   ]
 }
 
-function provenText({ boards, bound }: FloorLayout): string {
-  return boards === bound
+function boardsCount({ board, layout }: FloorPlan): string {
+  const brought = layout.brought.length > 0 ? ` and ${layout.brought.length} offcuts of other rooms` : ""
+  const { mix } = board
+  if (!mix) return `${layout.boards} boards of ${mmText(board.length)} × ${mmText(board.width)}${brought}`
+  const counts = mix.map(
+    ({ length }) => `${layout.lengths.filter((own) => own === length).length} of ${mmText(length)}`,
+  )
+  return `${layout.boards} boards ${mmText(board.width)} wide, ${counts.join(", ")}${brought}: ${layout.packs} packs`
+}
+
+function thumbText({ board }: FloorPlan, area: number): string {
+  const { mix } = board
+  if (!mix) return `${Math.ceil(area / squareMetres(board.width * board.length))} boards`
+  return `${Math.ceil(area / squareMetres(board.width * packRun(mix)))} packs`
+}
+
+function provenText({ boards, packs, bound }: FloorLayout): string {
+  const count = packs ?? boards
+  return count === bound
     ? "For rows set so, that is proven fewest."
-    : `No plan for rows set so takes fewer than ${bound}; whether fewer than ${boards} can do is not proven.`
+    : `No plan for rows set so takes fewer than ${bound}; whether fewer than ${count} can do is not proven.`
 }
 
 function readingsTable(_task: Task<FloorInputs>, plan: FloorPlan): Block {

@@ -1,8 +1,9 @@
 import { fixed, mmText } from "../../kernels/units.ts"
 import type { Step, Task } from "../trade.ts"
+import { leftBy } from "./hand.ts"
 import type { FloorInputs } from "./inputs.ts"
 import { oilFullDays, oilFumes, oilGate } from "./oil.ts"
-import { type FloorPlan, floorAreas } from "./plan-floor.ts"
+import { type FloorPlan, floorAreas, packsOf } from "./plan-floor.ts"
 import { limitText } from "./readings.ts"
 import { wholeUp } from "./whole-up.ts"
 
@@ -12,7 +13,7 @@ type Draft = Omit<Step, "trade" | "room" | "key"> & { name: string }
 export function floatingSteps(task: Task<FloorInputs>, plan: FloorPlan): Step[] {
   const { rules } = task.job
   const { whole } = floorAreas(plan)
-  const packs = Math.ceil(plan.layout.boards / plan.board.perPack)
+  const packs = packsOf(plan)
   return keyed(task, [
     deckStep(task, plan),
     {
@@ -96,10 +97,12 @@ function boardsStep(task: Task<FloorInputs>, plan: FloorPlan): Draft {
   return {
     name: "boards",
     title: `Boards, ${layout.rows.length} rows`,
-    detail: `First row along wall ${plan.direction.wall.number}, ${mmText(movement.gap)} mm gap all round on spacers, rows as on the sheet; linings undercut by ${buildUpUndercut(task, plan)} mm. Spacers out at the end.`,
+    detail: `First row along wall ${plan.direction.wall.number}, ${mmText(movement.gap)} mm gap all round on spacers, rows as on the sheet; linings undercut by ${buildUpUndercut(task, plan)} mm.${breakText(plan)} Spacers out at the end.`,
     stage: "floor",
-    hours: hoursOf(floorAreas(plan).laid, rules.value("floor-pace-boards")),
-    after: [key(task, "underlay")],
+    hours:
+      hoursOf(floorAreas(plan).laid, rules.value("floor-pace-boards")) +
+      plan.breaks.length * rules.value("floor-break-hours"),
+    after: [key(task, "underlay"), ...lenders(plan).map((room) => `floors/${room}/boards`)],
     ...(glued
       ? {
           gate: {
@@ -113,6 +116,17 @@ function boardsStep(task: Task<FloorInputs>, plan: FloorPlan): Draft {
     noisy: true,
     dusty: true,
   }
+}
+
+/** Rooms whose offcuts are laid here: they are laid before. */
+function lenders({ layout }: FloorPlan): string[] {
+  return [...new Set(layout.brought.map(leftBy))].sort()
+}
+
+function breakText({ breaks, movement }: FloorPlan): string {
+  if (breaks.length === 0) return ""
+  const at = breaks.map((each) => `${mmText(each.fromLeft)} along wall ${each.wall}`).join("; ")
+  return ` Movement break at ${at}: boards end ${mmText(movement.gap)} mm on both sides of the line; profile fixed to the deck in the gap.`
 }
 
 /** Undercut of linings for this floor, mm. */

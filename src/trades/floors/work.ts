@@ -1,11 +1,12 @@
-import { type Mm, roundHalfUp, squareMetres } from "../../kernels/units.ts"
+import { roundHalfUp, squareMetres } from "../../kernels/units.ts"
 import { dryingRests } from "../../rulebook/drying.ts"
-import { noWork, type Task, type Work } from "../trade.ts"
+import { type EndCut, noWork, type Piece, type Task, type Work } from "../trade.ts"
 import { floorCautions } from "./cautions.ts"
+import { withPlan } from "./floor-plans.ts"
 import type { FloorInputs } from "./inputs.ts"
 import { lengthOf, type Offcut } from "./layout/boards.ts"
 import { oilFindings, oilProcesses } from "./oil.ts"
-import { type FloorPlan, floorAreas, planFloor } from "./plan-floor.ts"
+import { type FloorPlan, floorAreas, packsOf, planFloor } from "./plan-floor.ts"
 import { floorQuantities } from "./quantities.ts"
 import { floorRules } from "./rules.ts"
 import { floatingSteps, stayingSteps } from "./steps.ts"
@@ -23,8 +24,9 @@ export function floorWork(task: Task<FloorInputs>): Work {
   const { plan, findings } = planFloor(task)
   if (!plan) return { ...noWork(), findings, results: { finish: task.input.finish } }
   const built = task.job.house.built
-  return {
+  const work: Work = {
     ...noWork(),
+    pieces: breakPieces(task, plan),
     quantities: floorQuantities(task, plan),
     steps: floatingSteps(task, plan),
     cautions: floorCautions({
@@ -37,6 +39,25 @@ export function floorWork(task: Task<FloorInputs>): Work {
     rests: restsOf(task.input, plan),
     results: resultsOf(plan),
   }
+  return withPlan(work, plan)
+}
+
+/** Profiles over movement breaks, to be cut from lengths. */
+function breakPieces({ room }: Task<FloorInputs>, { breaks, profile }: FloorPlan): Piece[] {
+  if (!profile) return []
+  const square: EndCut = { as: "square", setting: 0 }
+  return breaks.map(({ number, wall, length }) => ({
+    mark: `${room.id}-F${number}`,
+    trade: "floors",
+    room: room.id,
+    wall,
+    product: profile.id,
+    what: `movement profile over break ${number}`,
+    length,
+    left: square,
+    right: square,
+    mayBeJointed: true,
+  }))
 }
 
 function stayingWork(task: Task<FloorInputs>): Work {
@@ -55,6 +76,7 @@ function restsOf(input: FloorInputs, plan: FloorPlan): string[] {
     (input.joints === "locked" && id.includes("-glue")) ||
     (plan.oil?.rate !== undefined && id === "floor-oil-rate") ||
     (plan.movement.shareByMaker && id === "floor-movement-engineered") ||
+    (plan.breaks.length === 0 && id.startsWith("floor-break-")) ||
     (!plan.deck && id.includes("screw")) ||
     (plan.deck?.is !== "sheets" && id.includes("-sheet-")) ||
     (plan.limits[0]?.unit === "%" ? id === "floor-deck-humidity-most" : id === "floor-deck-moisture-most")
@@ -78,13 +100,24 @@ function resultsOf(plan: FloorPlan): Record<string, unknown> {
     buildUp: plan.buildUp,
     firstRowWall: plan.direction.wall.number,
     boards: layout.boards,
-    boardsAtLeast: layout.bound,
-    packs: Math.ceil(layout.boards / plan.board.perPack),
+    boardsAtLeast: plan.board.mix ? null : layout.bound,
+    packs: packsOf(plan),
+    packsAtLeast: plan.board.mix ? layout.bound : null,
+    lengths: plan.board.mix?.map(({ length }) => ({
+      length,
+      boards: layout.lengths.filter((own) => own === length).length,
+    })),
+    breaks: plan.breaks.map(({ wall, fromLeft, length }) => ({
+      wall,
+      fromLeft,
+      length: roundHalfUp(length, 1),
+    })),
     bought: roundHalfUp(squareMetres(layout.areas.bought), 3),
     lost: roundHalfUp(squareMetres(layout.areas.lost), 3),
     offcutArea: roundHalfUp(squareMetres(layout.areas.offcuts), 3),
-    provenFewest: layout.boards === layout.bound,
-    offcuts: layout.offcuts.map(offcutOf(layout.board.length)),
+    provenFewest: (layout.packs ?? layout.boards) === layout.bound,
+    brought: layout.brought.map(({ mark, from, to }) => ({ mark, length: roundHalfUp(to - from, 1) })),
+    offcuts: layout.offcuts.map(offcutOf),
     screws: plan.deck?.screws ?? 0,
     rows: layout.rows.flatMap((row) =>
       row.runs.map((run) => ({
@@ -93,6 +126,8 @@ function resultsOf(plan: FloorPlan): Record<string, unknown> {
         widthRight: roundHalfUp(run.widths.right, 1),
         pieces: run.pieces.map((piece) => ({
           board: piece.board,
+          of: piece.of,
+          ...(piece.room === null ? {} : { ofRoom: piece.room }),
           role: piece.role,
           length: roundHalfUp(piece.right - piece.left, 1),
           from: piece.source ?? "new board",
@@ -102,10 +137,10 @@ function resultsOf(plan: FloorPlan): Record<string, unknown> {
   }
 }
 
-function offcutOf(boardLength: Mm) {
-  return (offcut: Offcut) => ({
+function offcutOf(offcut: Offcut) {
+  return {
     mark: offcut.mark,
     length: roundHalfUp(lengthOf(offcut), 1),
-    end: offcut.to === boardLength ? "right" : offcut.from === 0 ? "left" : "none",
-  })
+    end: offcut.to === offcut.of ? "right" : offcut.from === 0 ? "left" : "none",
+  }
 }

@@ -43,6 +43,7 @@ export function floorTask(given: {
   facts?: RoomFacts
   rules?: Rules
   built?: number
+  chosen?: Record<string, string>
 }): Task<FloorInputs> {
   const rules = given.rules ?? rulesOf([...floorRules, ...dryingRules])
   const house = houseOf({
@@ -59,7 +60,7 @@ export function floorTask(given: {
     house,
     rules,
     products,
-    chosen: { "floor-board": "oak", "floor-underlay": "foil" },
+    chosen: { "floor-board": "oak", "floor-underlay": "foil", ...given.chosen },
   })
   const input = floorInputs.parse({ finish: "floating-board", ...given.input })
   return { job, room, input, at: { file: room.file, path: ["work", "floors"] }, facts: given.facts ?? {} }

@@ -7,6 +7,7 @@ describe("what may be written for a floor", () => {
       finish: "floating-board",
       stays: "carpet",
       into: [],
+      breaks: [],
       heldAlong: [],
       joints: "locked",
       oilCoats: 1,

@@ -7,7 +7,7 @@ describe("what is said of a floor", () => {
   it("a refusal names the figure, the limit and a cure", () => {
     const told = [
       messages.rowTooThin(at, 12, 60),
-      messages.runTooLong(at, { way: "along", is: 9200, most: 8000 }),
+      messages.runTooLong(at, { way: "along", is: 9200, most: 8000 }, [{ wall: 2, fromLeft: 4600 }]),
       messages.gapNotCovered(at, 15, 18),
       messages.gapTooSmall(at, 6, 10),
       messages.readingOut(at, { what: "deck, moisture", value: "16 %", limit: "at most 12 %" }),

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest"
 import { woodMoisture } from "../../../src/kernels/air.ts"
+import { regionOf } from "../../../src/kernels/polygon/region.ts"
 import type { RuleEntry } from "../../../src/rulebook/entry.ts"
 import { gapByRule, type MovementTask, movement } from "../../../src/trades/floors/movement.ts"
 import { floorRules } from "../../../src/trades/floors/rules.ts"
@@ -16,7 +17,14 @@ function moved(changes: Partial<MovementTask>, given: Parameters<typeof floorTas
   const wall = task.room.walls[0]!
   return movement(
     task.room,
-    { wall, moves: undefined, held: false, written: undefined, ...changes },
+    {
+      wall,
+      fields: [regionOf(task.room.outline)],
+      moves: undefined,
+      held: false,
+      written: undefined,
+      ...changes,
+    },
     task.job,
   )
 }

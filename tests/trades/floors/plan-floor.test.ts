@@ -26,7 +26,7 @@ function sized(wide: number, deep: number) {
 
 describe("what a floor tells other trades", () => {
   it("build-up 14 + 5, gap and finish of a floating floor", () => {
-    expect(floorFacts(floorTask({}))).toEqual({ floorBuildUp: 19, floorGap: 10, floorFinish: "oak" })
+    expect(floorFacts(floorTask({}))).toMatchObject({ floorBuildUp: 19, floorGap: 10, floorFinish: "oak" })
   })
 
   it("what lies there now, where it stays or nothing was written", () => {

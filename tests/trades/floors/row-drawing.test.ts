@@ -1,14 +1,15 @@
 import { describe, expect, it } from "vitest"
 import { planFloor } from "../../../src/trades/floors/plan-floor.ts"
-import { firstLine, rowDrawing } from "../../../src/trades/floors/row-drawing.ts"
+import { firstLines, rowDrawing } from "../../../src/trades/floors/row-drawing.ts"
 import { floorTask } from "./fixture.ts"
 
 describe("where to strike the first line", () => {
   /* 3,000 deep: gap 10 and a first row of 167. */
   it("gap and first row from the wall, from gap to gap along it", () => {
     const { plan } = planFloor(floorTask({}))
-    const line = firstLine(plan!)
-    expect([line.from, line.left, line.right].map((value) => Math.round(value))).toEqual([177, 10, 3990])
+    const [line, ...further] = firstLines(plan!)
+    expect(further).toEqual([])
+    expect([line!.from, line!.left, line!.right].map((value) => Math.round(value))).toEqual([177, 10, 3990])
   })
 
   it("every piece is drawn once, offcuts in grey", () => {

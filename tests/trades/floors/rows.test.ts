@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest"
 import { inset } from "../../../src/kernels/polygon/clip.ts"
-import { offcutsInHand } from "../../../src/trades/floors/hand.ts"
+import { handAfter } from "../../../src/trades/floors/hand.ts"
+import type { Offcut } from "../../../src/trades/floors/layout/boards.ts"
 import type { RowTask } from "../../../src/trades/floors/rows.ts"
 import { type FloorLayout, layRows } from "../../../src/trades/floors/rows.ts"
 import {
@@ -109,8 +110,9 @@ describe("rooms of a job lend one another offcuts", () => {
         const ids = ["A", "B", "C"]
         const tasks = ids.map((_, index) => ({ ...generatedFloor(3 * job + index), board }))
         const laid: { id: string; layout: FloorLayout }[] = []
+        let hand: Offcut[] = []
         tasks.forEach((task, index) => {
-          const own = { ...task, hand: offcutsInHand(laid) }
+          const own = { ...task, hand }
           const layout = layRows(own)
           const short = layout.breach > 0
           wrong.push(...faults(own, layout).filter((fault) => !short || !fault.includes("short")))
@@ -118,6 +120,7 @@ describe("rooms of a job lend one another offcuts", () => {
           if (layout.boards > alone.boards) wrong.push(`job ${job}: more boards than alone`)
           saved += alone.boards - layout.boards
           laid.push({ id: ids[index]!, layout })
+          hand = handAfter(hand, ids[index]!, layout)
         })
         wrong.push(...faultsAcross(laid, limits.kerf))
       }

@@ -56,8 +56,8 @@ const passes: readonly Effort[] = [
   { ...usual, steps: 16, offcutWorth: 0.8 },
   { ...usual, fillings: 16_000, steps: 24, choices: true, offcutWorth: 0.95 },
   { ...thorough, fillings: 60_000 },
-  { ...thorough, upTo: veryFewRuns, fillings: 200_000, steps: 16, offcutWorth: 1, looks: 0 },
-  { ...thorough, upTo: veryFewRuns, fillings: 200_000, steps: 48, offcutWorth: 1, looks: 0 },
+  { ...thorough, upTo: veryFewRuns, fillings: 100_000, steps: 16, offcutWorth: 1, looks: 0 },
+  { ...thorough, upTo: veryFewRuns, fillings: 100_000, steps: 48, offcutWorth: 1, looks: 0 },
 ]
 /** Passes made with boards of several lengths: each has many times as many fillings. */
 const passesOfMix = 3
