@@ -3,6 +3,15 @@ import type { RuleEntry } from "./entry.ts"
 /** Constants that several trades and stages share. */
 export const sharedRules: RuleEntry[] = [
   {
+    id: "floor-heating-before",
+    what: "heating on and room weathertight before boards come in",
+    value: 10,
+    unit: "days",
+    range: "working days",
+    status: "common practice",
+    source: null,
+  },
+  {
     id: "saw-kerf",
     what: "width that the mitre saw turns to dust at each cut",
     value: 3,

@@ -130,8 +130,16 @@ export interface RoomFacts {
   floorBuildUp?: Mm
   /** Expansion gap at the walls that the skirting must cover, mm. */
   floorGap?: Mm
-  /** Floor boards once this room is laid: offcuts in hand for the next room, and marks of those it was brought. */
-  floorBoards?: { product: string; left: readonly BoardOffcut[]; brought: readonly string[] }
+  /**
+   * Floor boards once this room is laid: boards of each length opened so far, offcuts in hand for the next room, and marks of those it
+   * was brought.
+   */
+  floorBoards?: {
+    product: string
+    taken: readonly number[]
+    left: readonly BoardOffcut[]
+    brought: readonly string[]
+  }
   /** What one walks on: `oak`, `tile`, `carpet`, `old`. */
   floorFinish?: string
   skirting?: { thickness: Mm; height: Mm }
@@ -140,6 +148,8 @@ export interface RoomFacts {
   linings?: Record<string, { width: Mm; height: Mm }>
   /** Tiled wall area not to be painted, m2. */
   tiledWall?: number
+  /** Baths and showers where they stand on the plan, mm from their wall's left end and out from it: electrical zones go by them. */
+  wetPlaces?: { what: "bath" | "shower"; wall: number; fromLeft: Mm; width: Mm; depth: Mm }[]
 }
 /** Facts of every room, by room id. */
 export type Passed = ReadonlyMap<string, RoomFacts>

@@ -6,8 +6,8 @@ import { planOfWork } from "./floor-plans.ts"
 import { leftBy } from "./hand.ts"
 import { lengthOf } from "./layout/boards.ts"
 import { fewestPossible } from "./layout/bound.ts"
-import { packsHolding } from "./layout/packs.ts"
-import type { FloorPlan } from "./plan-floor.ts"
+import { packRun, packsHolding } from "./layout/packs.ts"
+import { type FloorPlan, packedLengths } from "./plan-floor.ts"
 import type { LaidPiece } from "./rows.ts"
 
 /** A room with its floor. */
@@ -74,31 +74,20 @@ export async function floorsAcross(
 /** What the rooms of one board take together. @param sparePacks packs kept besides */
 export function boardsOf(floored: readonly Floored[], sparePacks: number): BoardsOfJob {
   const { board } = floored[0]!.plan
-  const lengths = floored.flatMap(({ plan }) => plan.layout.lengths)
   return {
     product: board.id,
     name: board.name,
-    rooms: floored.map(({ room, plan }, index) => ({
+    rooms: floored.map(({ room, plan }) => ({
       room: room.id,
       boards: plan.layout.boards,
-      packs: packsFor(board, floored.slice(0, index + 1)) - packsFor(board, floored.slice(0, index)),
+      packs: plan.packs,
     })),
-    boards: lengths.length,
+    boards: floored.reduce((sum, { plan }) => sum + plan.layout.boards, 0),
     boardsAtLeast: board.mix ? null : fewestForAll(floored),
-    packs: packsFor(board, floored),
+    packs: packsHolding(floored.at(-1)!.plan.taken, packedLengths(board)),
     sparePacks,
     lent: floored.flatMap(({ room, plan }) => lentTo(room, plan)),
   }
-}
-
-/** Packs that hold what these rooms take together. */
-function packsFor(board: FloorPlan["board"], floored: readonly Floored[]): number {
-  const mix = board.mix ?? [{ length: board.length, perPack: board.perPack }]
-  const lengths = floored.flatMap(({ plan }) => plan.layout.lengths)
-  return packsHolding(
-    mix.map((each) => lengths.filter((length) => length === each.length).length),
-    mix,
-  )
 }
 
 /** A bound for all rooms as if any offcut could go anywhere: their rows as one list, those of two rooms no neighbours. */
@@ -129,8 +118,7 @@ function lentTo(room: Room, { layout }: FloorPlan): LentOffcut[] {
 /** What makes the rooms' boards whole packs of a mix, and the spare packs. */
 function packLines(boards: BoardsOfJob, floored: readonly Floored[]): Quantity[] {
   const { board } = floored.find(({ plan }) => plan.board.id === boards.product)!.plan
-  const mix = board.mix ?? [{ length: board.length, perPack: board.perPack }]
-  const packArea = squareMetres(board.width * mix.reduce((sum, each) => sum + each.length * each.perPack, 0))
+  const packArea = squareMetres(board.width * packRun(packedLengths(board)))
   const own = floored.filter(({ plan }) => plan.board.id === board.id)
   const used = own.reduce((sum, { plan }) => sum + squareMetres(plan.layout.areas.bought), 0)
   const line = (what: string, gross: number, from: string): Quantity => ({

@@ -12,6 +12,7 @@ import { handAfter } from "./hand.ts"
 import type { FloorInputs } from "./inputs.ts"
 import type { Offcut } from "./layout/boards.ts"
 import { toFrame } from "./layout/frame.ts"
+import { type PackedLength, packsHolding } from "./layout/packs.ts"
 import { looseTongue } from "./loose-tongue.ts"
 import * as messages from "./messages.ts"
 import { type Movement, movement } from "./movement.ts"
@@ -24,6 +25,9 @@ import {
 } from "./readings.ts"
 import { type FloorLayout, layRows, type RowTask } from "./rows.ts"
 import { type Underlay, underlayOf } from "./underlay.ts"
+
+/** What a room hands on of its boards. */
+type BoardsHandedOn = NonNullable<RoomFacts["floorBoards"]>
 
 /** A product of one kind. */
 type Of<K extends Product["kind"]> = Extract<Product, { kind: K }>
@@ -42,6 +46,9 @@ export interface FloorPlan {
   layout: FloorLayout
   /** Offcuts in hand for the next room of these boards. */
   left: Offcut[]
+  /** Boards of each length opened so far over all rooms, and packs to bring in besides those that rooms before opened. */
+  taken: number[]
+  packs: number
   deck: DeckFixing | undefined
   underlayTake: Underlay
   limits: ReadingLimit[]
@@ -83,8 +90,10 @@ function worked(task: Task<FloorInputs>): PlannedFloor {
   if (area.laid.length === 0) {
     return { plan: null, findings: [...findings, messages.nothingToLay(keyed(task, "gap"), moves.gap)] }
   }
-  const hand = handFor(task, board)
-  const layout = layoutOf(task, { area: area.laid, way, board, hand })
+  const before = handedOn(task, board)
+  const layout = layoutOf(task, { area: area.laid, way, board, hand: before.left })
+  const taken = takenWith(layout, board, before.taken)
+  const lengths = packedLengths(board)
   const limits = readingLimits(room, moves, job.rules)
   const plan: FloorPlan = {
     board,
@@ -96,7 +105,9 @@ function worked(task: Task<FloorInputs>): PlannedFloor {
     breaks,
     profile: job.product(job.chosen("floor-break-profile"), "length"),
     layout,
-    left: handAfter(hand, room.id, layout),
+    left: handAfter(before.left, room.id, layout),
+    taken,
+    packs: packsHolding(taken, lengths) - packsHolding(before.taken, lengths),
     deck:
       input.deckScrews && room.storey.base !== "concrete"
         ? deckFixing(room, area.whole, input, job.rules)
@@ -132,6 +143,7 @@ export function floorFacts(task: Task<FloorInputs | null>): RoomFacts {
     floorFinish: "oak",
     floorBoards: {
       product: plan.board.id,
+      taken: plan.taken,
       left: plan.left,
       brought: plan.layout.brought.map((offcut) => offcut.mark),
     },
@@ -168,14 +180,14 @@ function areaOf({ room, input, job }: Task<FloorInputs>, { gap }: Movement) {
   return { area: { ...area, laid: partedBy(breaks, area.laid, gap) }, breaks }
 }
 
-/** Offcuts that the last room before this one with the same boards left in hand. */
-function handFor({ job, room }: Task<FloorInputs>, board: Of<"board">): readonly Offcut[] {
+/** What the last room before this one with the same boards handed on. */
+function handedOn({ job, room }: Task<FloorInputs>, board: Of<"board">): BoardsHandedOn {
   const index = job.house.rooms.findIndex((other) => other.id === room.id)
   const before = job.house.rooms.slice(0, Math.max(0, index)).flatMap((other) => {
     const boards = job.passed.get(other.id)?.floorBoards
-    return boards?.product === board.id ? [boards.left] : []
+    return boards?.product === board.id ? [boards] : []
   })
-  return before.at(-1) ?? []
+  return before.at(-1) ?? { product: board.id, taken: [], left: [], brought: [] }
 }
 
 /** Rows are laid once for the same floor: the plan is asked for what it passes on, for its work, and again where a variation leaves it be. */
@@ -336,9 +348,17 @@ function keyed(task: Task<unknown>, ...path: (string | number)[]) {
   return { file: task.at.file, path: [...task.at.path, ...path] }
 }
 
-/** Packs that this floor alone opens. */
-export function packsOf({ layout, board }: FloorPlan): number {
-  return layout.packs ?? Math.ceil(layout.boards / board.perPack)
+/** Every length of a board and how many a pack holds of it. */
+export function packedLengths(board: Of<"board">): readonly PackedLength[] {
+  return board.mix ?? [{ length: board.length, perPack: board.perPack }]
+}
+
+/** Boards of each length opened so far, this room's among them. */
+function takenWith(layout: FloorLayout, board: Of<"board">, before: readonly number[]): number[] {
+  return packedLengths(board).map(
+    ({ length }, index) =>
+      (before[index] ?? 0) + layout.lengths.filter((own) => Math.abs(own - length) < rounding).length,
+  )
 }
 
 /** Area to the walls and area covered, m2. */

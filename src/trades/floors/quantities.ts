@@ -73,7 +73,10 @@ function boardsFrom({ layout, board }: FloorPlan): string {
   const each = board.mix
     ? `of mixed lengths, ${board.mix.map(({ length }) => `${layout.lengths.filter((own) => own === length).length} of ${mmText(length)}`).join(", ")}`
     : `${fixed(squareMetres(board.width * board.length), 3)} m2 each`
-  const brought = layout.brought.length > 0 ? `, and ${layout.brought.length} offcuts of other rooms` : ""
+  const brought =
+    layout.brought.length > 0
+      ? `, and ${layout.brought.length} offcut${layout.brought.length === 1 ? "" : "s"} of other rooms`
+      : ""
   return `${layout.boards} boards by the row layout, ${each}${brought}`
 }
 

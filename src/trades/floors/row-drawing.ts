@@ -119,14 +119,14 @@ function endNames({ layout }: FloorPlan): Shape[] {
   const runs = layout.rows.flatMap((row) => row.runs)
   const away = (layout.rows[0]!.bottom + 3 * layout.rows.at(-1)!.top) / 4
   const ends = [
-    { text: "L", x: Math.min(...runs.map((run) => run.left)) - numberOutside },
-    { text: "R", x: Math.max(...runs.map((run) => run.right)) + numberOutside },
+    { text: "left", x: Math.min(...runs.map((run) => run.left)) - numberOutside },
+    { text: "right", x: Math.max(...runs.map((run) => run.right)) + numberOutside },
   ]
   return ends.map(({ text, x }) => ({
     kind: "text",
     at: fromFrame(layout.frame, [{ x, y: away }])[0]!,
     text,
-    height: workFigure,
+    height: rowFigure,
     bold: true,
   }))
 }

@@ -227,15 +227,6 @@ export const floorRules: RuleEntry[] = [
     source: null,
   },
   {
-    id: "floor-heating-before",
-    what: "heating on and room weathertight before boards come in",
-    value: 10,
-    unit: "days",
-    range: "working days",
-    status: "common practice",
-    source: null,
-  },
-  {
     id: "floor-air-humidity-least",
     what: "least humidity of the room for laying",
     value: 45,

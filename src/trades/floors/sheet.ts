@@ -5,13 +5,13 @@ import type { Task, Work } from "../trade.ts"
 import type { FloorInputs } from "./inputs.ts"
 import { lengthOf } from "./layout/boards.ts"
 import { packRun } from "./layout/packs.ts"
-import { type FloorPlan, floorAreas, packsOf, planFloor } from "./plan-floor.ts"
+import { type FloorPlan, floorAreas, planFloor } from "./plan-floor.ts"
 import { limitText, type ReadingLimit } from "./readings.ts"
 import { firstLines, rowDrawing } from "./row-drawing.ts"
 import { type GoesTo, leftOver, rowTable } from "./row-table.ts"
 import type { FloorLayout } from "./rows.ts"
 import { laidChecks, notThrough, underChecks } from "./sheet-checks.ts"
-import { buildUpUndercut } from "./steps.ts"
+import { buildUpUndercut, packsText } from "./steps.ts"
 
 /** Lines for readings of each kind, taken or still to be taken; one is blank in any case. */
 const blankReadings = 2
@@ -55,7 +55,7 @@ function blocksOf(task: Task<FloorInputs>, plan: FloorPlan, work: Work): Block[]
     {
       kind: "drawing",
       drawing: rowDrawing(task.room, plan),
-      caption: `Rows from wall ${plan.direction.wall.number}, L and R: their left and right ends facing it; grey pieces come from offcuts; strike the chain line first`,
+      caption: `Rows from wall ${plan.direction.wall.number}, left and right as one faces it; grey pieces come from offcuts; strike the chain line first`,
       maxHeight: 150,
     },
     { kind: "list", caption: "Where to begin", items: beginning(task, plan) },
@@ -80,7 +80,7 @@ function keyFigures(task: Task<FloorInputs>, plan: FloorPlan): Block {
     items: [
       { label: "Covered", value: fixed(laid, 2), unit: "m²" },
       { label: "Boards", value: String(layout.boards) },
-      { label: "Packs", value: String(packsOf(plan)) },
+      { label: "Packs to bring in", value: String(plan.packs) },
       { label: "Rows", value: String(layout.rows.length) },
       { label: "First row", value: mmText(Math.max(first.widths.left, first.widths.right)), unit: "mm" },
       { label: "Gap all round", value: mmText(movement.gap), unit: "mm" },
@@ -135,7 +135,11 @@ function openText({ job }: Task<FloorInputs>, plan: FloorPlan): string {
   const lengths = mix
     ? ` Each holds ${mix.map(({ length, perPack }) => `${perPack} of ${mmText(length)}`).join(", ")}: sort them by length.`
     : ""
-  return `Open ${Math.min(most, packsOf(plan))} packs and mix; compare batch numbers first.${lengths}`
+  const open =
+    plan.packs > 0
+      ? `Open ${packsText(Math.min(most, plan.packs))} and mix, also with what is left of the room before; compare batch numbers first.`
+      : "Lay from the packs that rooms before opened; compare batch numbers first."
+  return open + lengths
 }
 
 function breakTexts({ breaks, movement, profile }: FloorPlan): string[] {
@@ -167,7 +171,10 @@ function boardsText(task: Task<FloorInputs>, plan: FloorPlan): string[] {
 }
 
 function boardsCount({ board, layout }: FloorPlan): string {
-  const brought = layout.brought.length > 0 ? ` and ${layout.brought.length} offcuts of other rooms` : ""
+  const brought =
+    layout.brought.length > 0
+      ? ` and ${layout.brought.length} offcut${layout.brought.length === 1 ? "" : "s"} of other rooms`
+      : ""
   const { mix } = board
   if (!mix) return `${layout.boards} boards of ${mmText(board.length)} × ${mmText(board.width)}${brought}`
   const counts = mix.map(

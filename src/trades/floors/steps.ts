@@ -3,7 +3,7 @@ import type { Step, Task } from "../trade.ts"
 import { leftBy } from "./hand.ts"
 import type { FloorInputs } from "./inputs.ts"
 import { oilFullDays, oilFumes, oilGate } from "./oil.ts"
-import { type FloorPlan, floorAreas, packsOf } from "./plan-floor.ts"
+import { type FloorPlan, floorAreas } from "./plan-floor.ts"
 import { limitText } from "./readings.ts"
 import { wholeUp } from "./whole-up.ts"
 
@@ -13,13 +13,13 @@ type Draft = Omit<Step, "trade" | "room" | "key"> & { name: string }
 export function floatingSteps(task: Task<FloorInputs>, plan: FloorPlan): Step[] {
   const { rules } = task.job
   const { whole } = floorAreas(plan)
-  const packs = packsOf(plan)
+  const { packs } = plan
   return keyed(task, [
     deckStep(task, plan),
     {
       name: "acclimatise",
       title: "Boards into the room",
-      detail: `${packs} packs, closed, flat, off the walls and spread out; heating on, room within limits ${rules.value("floor-heating-before")} working days before.`,
+      detail: `${packsText(packs)}, closed, flat, off the walls and spread out; heating on, room within limits ${rules.value("floor-heating-before")} working days before.`,
       stage: "acclimatise",
       hours: hoursOf(packs, rules.value("floor-pace-carrying")),
       after: [key(task, "deck")],
@@ -116,6 +116,12 @@ function boardsStep(task: Task<FloorInputs>, plan: FloorPlan): Draft {
     noisy: true,
     dusty: true,
   }
+}
+
+/** Packs to bring in besides what is left open of rooms before. */
+export function packsText(packs: number): string {
+  if (packs === 0) return "What is left of the packs opened"
+  return `${packs} pack${packs === 1 ? "" : "s"}`
 }
 
 /** Rooms whose offcuts are laid here: they are laid before. */

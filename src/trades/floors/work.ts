@@ -6,7 +6,7 @@ import { withPlan } from "./floor-plans.ts"
 import type { FloorInputs } from "./inputs.ts"
 import { lengthOf, type Offcut } from "./layout/boards.ts"
 import { oilFindings, oilProcesses } from "./oil.ts"
-import { type FloorPlan, floorAreas, packsOf, planFloor } from "./plan-floor.ts"
+import { type FloorPlan, floorAreas, planFloor } from "./plan-floor.ts"
 import { floorQuantities } from "./quantities.ts"
 import { floorRules } from "./rules.ts"
 import { floatingSteps, stayingSteps } from "./steps.ts"
@@ -101,7 +101,7 @@ function resultsOf(plan: FloorPlan): Record<string, unknown> {
     firstRowWall: plan.direction.wall.number,
     boards: layout.boards,
     boardsAtLeast: plan.board.mix ? null : layout.bound,
-    packs: packsOf(plan),
+    packs: plan.packs,
     packsAtLeast: plan.board.mix ? layout.bound : null,
     lengths: plan.board.mix?.map(({ length }) => ({
       length,

@@ -1,6 +1,8 @@
 import { anticlockwise } from "../../../kernels/polygon/angles.ts"
+import { difference } from "../../../kernels/polygon/clip.ts"
 import { boundsOf } from "../../../kernels/polygon/measure.ts"
-import { edgesOf, type Region } from "../../../kernels/polygon/region.ts"
+import type { Point } from "../../../kernels/polygon/point.ts"
+import { edgesOf, type Region, regionOf } from "../../../kernels/polygon/region.ts"
 import type { Mm } from "../../../kernels/units.ts"
 
 /** A straight line across the frame: its height at a place along the rows is `at + slope × x`, mm. */
@@ -24,6 +26,8 @@ interface FlatEdge {
 
 /** An edge runs lengthwise if it rises less than this for each mm along; steeper is an end. */
 export const lengthwise = 0.7
+/** What juts out over less of a piece's length is fitted, not ripped, mm. */
+const fitting: Mm = 3
 /** Lines that part by less over their length are one, mm. */
 const oneLine: Mm = 0.5
 /** A line that leaves the board by more than this within the run is no rip for it, mm. */
@@ -58,10 +62,13 @@ export function ripOf(run: Region, level: { bottom: Mm; top: Mm }): Rip {
   }
 }
 
-/** A run's rip shifted out as far as one piece of it juts beyond; where that leaves the board, the board's own edge. */
+/**
+ * A run's rip shifted out as far as one piece of it juts beyond; where that leaves the board, the board's own edge. What juts out no
+ * wider than a saw cut at the piece's end (a doorway that begins at a joint) is left to fitting.
+ */
 export function ripOfPiece(rip: Rip, parts: readonly Region[], level: { bottom: Mm; top: Mm }): Rip {
-  const corners = parts.flatMap((part) => part.outline)
-  const { left, right } = boundsOf(corners)
+  const { left, right } = boundsOf(parts.flatMap((part) => part.outline))
+  const corners = jutting(rip, parts, { left, right })
   const below = Math.max(0, ...corners.map(({ x, y }) => heightAt(rip.near, x) - y))
   const above = Math.max(0, ...corners.map(({ x, y }) => y - heightAt(rip.far, x)))
   const near = { ...rip.near, at: rip.near.at - below }
@@ -72,6 +79,25 @@ export function ripOfPiece(rip: Rip, parts: readonly Region[], level: { bottom: 
     near: least < level.bottom ? { at: level.bottom, slope: 0 } : near,
     far: most > level.top ? { at: level.top, slope: 0 } : far,
   }
+}
+
+/** Corners of what lies beyond the lines of a rip. */
+function jutting(rip: Rip, parts: readonly Region[], { left, right }: { left: Mm; right: Mm }): Point[] {
+  const beyond = ({ x, y }: Point) => Math.max(heightAt(rip.near, x) - y, y - heightAt(rip.far, x))
+  if (parts.every((part) => part.outline.every((point) => beyond(point) < oneLine))) return []
+  const band = regionOf([
+    { x: left - 1, y: heightAt(rip.near, left - 1) },
+    { x: right + 1, y: heightAt(rip.near, right + 1) },
+    { x: right + 1, y: heightAt(rip.far, right + 1) },
+    { x: left - 1, y: heightAt(rip.far, left - 1) },
+  ])
+  return difference(parts, [band])
+    .map((jut) => jut.outline)
+    .filter((outline) => {
+      const box = boundsOf(outline)
+      return box.right - box.left >= fitting
+    })
+    .flat()
 }
 
 /** Width between the lines of a rip at a place along the rows, mm. */
