@@ -9,6 +9,7 @@ import { type Calendars, calendarFindings, calendarsOf } from "./calendars.ts"
 import { dayBlocks } from "./day-blocks.ts"
 import { firstNightOf } from "./first-night.ts"
 import { type Wait, waitsFor } from "./house-rules.ts"
+import { householdFindings } from "./household.ts"
 import { type Placeable, type Placing, placeAll } from "./place.ts"
 import type { Crew, DatedStep, FinishBound, Programme, Site } from "./programme.ts"
 import { movesOf, progressOf } from "./progress.ts"
@@ -64,13 +65,18 @@ export function datedProgramme(task: ProgrammeTask): Programme {
   const visits = visitsOf(dated, file.crews, calendars.calm)
   const last = clockAt(Math.max(...placing.finish) as Instant, zone).date
   const bound = boundOf(given, chains, zone)
+  const firstNight = firstNightOf(dated, task.site, {
+    ways,
+    zone,
+    controlVisit: file.household?.controlVisit,
+  })
   return {
     ...blank,
     steps: dated,
     visits,
     finish: last,
     bound: { ...bound, proven: placing === first && last <= bound.finish },
-    firstNight: firstNightOf(dated, task.site, { ways, zone }),
+    firstNight,
     moves: placing === first ? [] : movesOf(firstDated, dated, file.progress, zone),
     labour: labourOf(dated),
     findings: [
@@ -78,6 +84,15 @@ export function datedProgramme(task: ProgrammeTask): Programme {
       ...progress.findings,
       ...placing.relaxed.map((unit) => relaxedFinding(plan, unit)),
       ...visitFindings(visits, file.crews),
+      ...householdFindings({
+        steps: dated,
+        firstNight,
+        site: task.site,
+        ways,
+        file,
+        zone,
+        relaxed: placing.relaxed.length > 0,
+      }),
     ],
   }
 }
@@ -212,11 +227,12 @@ function relaxedFinding(plan: UnitPlan, index: number): Finding {
   const unit = plan.units[index]!
   const { title, room } = unit.steps[0]!
   const gate = unit.steps[unit.steps.length - 1]!.gate
+  const isStair = unit.steps[0]!.stage === "nosings"
   const why = unit.oneDay
-    ? `${unit.steps.map((step) => step.title).join(" → ")}: more work than one day holds, and no doorway may stand open in the evening.`
+    ? `${unit.steps.map((step) => step.title).join(" → ")}: more work than one day holds, and ${isStair ? "a stair that people go to bed by must be whole" : "no doorway may stand open"} in the evening.`
     : `${title} → ${gate?.process ?? "dry"} → not ready before bedtime → people who sleep behind ${room} cannot get to bed.`
   return {
-    code: unit.oneDay ? "door-day-too-long" : "stair-wet-at-night",
+    code: !unit.oneDay ? "stair-wet-at-night" : isStair ? "stair-day-too-long" : "door-day-too-long",
     severity: "error",
     at: { file: "programme.yaml", path: [] },
     message: why,

@@ -63,6 +63,18 @@ export interface FirstNight {
   on: IsoDate
   /** Keys of the steps it waits for, the last to be ready first. */
   after: string[]
+  /** The same by what they stand for, each with the day on which it is met; none where only a person can tell. */
+  conditions: FirstNightCondition[]
+  /** Rooms of the new storey, in none of which anyone sleeps before. */
+  rooms: string[]
+}
+
+/** One thing that must be so before anyone sleeps in a new storey. */
+export interface FirstNightCondition {
+  id: "doors" | "enclosure" | "alarms" | "guarding" | "rooms" | "control"
+  on: IsoDate | null
+  /** Keys of the steps it waits for. */
+  after: string[]
 }
 
 /** A step that an actual start or finish has moved. */

@@ -10,7 +10,9 @@ function cannot(unit: Unit, cause: Cause, plan: UnitPlan): string {
   if (!("unit" in cause)) {
     switch (cause.kind) {
       case "day":
-        return "begins and ends on one day, so that no doorway stands open in the evening"
+        return unit.steps[0]!.stage === "nosings"
+          ? "begins and ends on one day: people go to bed by this stair"
+          : "begins and ends on one day, so that no doorway stands open in the evening"
       case "night":
         return "must be dry before bedtime: people sleep behind it"
       default:

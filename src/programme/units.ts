@@ -162,10 +162,20 @@ function unitOf(
     coat: last.gate !== undefined && coats.includes(last.stage),
     shuts,
     byBedtime: shuts && first.room !== null && ways.behind(first.room).some((room) => ways.slept.has(room)),
-    oneDay: blocks.has(first.key),
+    oneDay: blocks.has(first.key) || isStairInUse(first, ways),
     work: steps.some((step) => step.hours > 0),
     waits: [...found].map(([unit, until]) => ({ unit, until })),
   }
+}
+
+/** Work on treads, handrail or guarding of a stair that people go to bed by: it is whole again by evening. */
+function isStairInUse({ stage, room }: Step, ways: Ways): boolean {
+  return (
+    stage === "nosings" &&
+    room !== null &&
+    ways.lived.has(room) &&
+    ways.behind(room).some((other) => ways.slept.has(other))
+  )
 }
 
 function apartOf(

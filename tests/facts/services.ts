@@ -14,6 +14,11 @@ export const WET_ZONES = [
     source: "BS 7671 section 701, as quoted by guides to bathroom zones",
   },
   {
+    rule: "elec-wet-zone-two",
+    value: 600,
+    source: "BS 7671 section 701, as quoted by an electrical contractor's page on baths and showers",
+  },
+  {
     rule: "elec-wet-socket",
     value: 3000,
     source: "BS 7671:2018, 701.512.3, as quoted by a discussion among engineers",

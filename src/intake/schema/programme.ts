@@ -1,4 +1,5 @@
 import { z } from "zod"
+import { bookedDelivery, household } from "./household.ts"
 import { amount, clockTime, day, id, line, percent, refersTo, text } from "./values.ts"
 
 /** `programme.yaml`: start, hours, crews, and the people in the house. */
@@ -74,6 +75,10 @@ export const programmeFile = z
       .max(2000)
       .default([])
       .meta({ description: "Days on which steps really began and ended; the rest is dated anew." }),
+    household: household
+      .optional()
+      .meta({ description: "The people who live in the house during the work." }),
+    booked: z.array(bookedDelivery).max(100).default([]).meta({ description: "Deliveries already booked." }),
     notes: z.array(text).max(20).default([]),
   })
   .meta({

@@ -4,6 +4,7 @@ import type { Room } from "../../survey/room.ts"
 import { type JobFacts, noWork, type Work } from "../trade.ts"
 import { doorCautions } from "./cautions.ts"
 import { doorAt } from "./door-findings.ts"
+import { enclosureSteps } from "./enclosure-steps.ts"
 import type { HungDoor } from "./hanging/hung-door.ts"
 import { atDoor } from "./messages.ts"
 import { scheduleRow } from "./results.ts"
@@ -23,6 +24,7 @@ export async function doorsAcross(
   const quantities = rooms.flatMap(({ work }) => work.quantities)
   const cautions = doorCautions(doors, job.house.occupied, rules)
   const findings = [...wayOut.findings, ...notTaken(job, doors, rooms), ...unevenHandles(job, doors)]
+  const steps = enclosureSteps(job.house, wayOut, rules)
   const scheduled = [...rules.ids(), ...wayOut.rests]
   const rests = [...new Set(scheduled)]
   const sheets = [
@@ -44,7 +46,7 @@ export async function doorsAcross(
       questions: wayOut.questions,
     },
   }
-  return { work: { ...noWork(), findings, cautions, results, rests }, sheets }
+  return { work: { ...noWork(), steps, findings, cautions, results, rests }, sheets }
 }
 
 /** The rules that the pass limits of the record rest on: gaps and thresholds. */

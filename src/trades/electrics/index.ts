@@ -1,4 +1,5 @@
 import type { Trade } from "../trade.ts"
+import { electricsAcross } from "./across.ts"
 import { type ElectricsInputs, electricsInputs, pointKind } from "./inputs.ts"
 import { pointWords } from "./points.ts"
 import { electricsRules } from "./rules.ts"
@@ -15,4 +16,5 @@ export const electrics: Trade<ElectricsInputs> = {
   rules: electricsRules,
   work: electricsWork,
   sheets: electricsSheets,
+  across: electricsAcross,
 }

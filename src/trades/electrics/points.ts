@@ -5,6 +5,7 @@ import type { Wall } from "../../survey/room.ts"
 import { finishedFloor } from "../finished-floor.ts"
 import type { Task } from "../trade.ts"
 import type { ElectricsInputs, Point, PointKind } from "./inputs.ts"
+import { type WetZone, wetZone } from "./wet-zones.ts"
 
 /** A point as scheduled: numbered in the room, its height from the finished floor and from the room's datum. */
 export interface ScheduledPoint {
@@ -16,6 +17,8 @@ export interface ScheduledPoint {
   byRule: boolean
   /** From the room's own datum, mm; null on a ceiling. */
   fromDatum: Mm | null
+  /** Zone round a bath or shower; null where the room has none. */
+  zone: WetZone | null
 }
 
 /** Words for a kind of point. */
@@ -41,7 +44,8 @@ export function scheduledPoints(task: Task<ElectricsInputs>): ScheduledPoint[] {
       const height =
         point.on === "wall" ? (point.height ?? usualHeight(point, wall, floor, task.job.rules)) : null
       const fromDatum = height === null ? null : height + floor
-      return { number: index + 1, point, height, byRule: point.height === undefined, fromDatum }
+      const zone = wetZone(task, point, height)
+      return { number: index + 1, point, height, byRule: point.height === undefined, fromDatum, zone }
     })
 }
 
@@ -125,6 +129,15 @@ function placeFindings(task: Task<ElectricsInputs>, each: ScheduledPoint, wall: 
       "height",
       `${what} is ${Math.round(height)} mm over the finished floor; ${rules.value("elec-lowest")} to ${rules.value("elec-highest")} is asked for in new dwellings.`,
       "Ask building control where it must differ.",
+    )
+  }
+  if ((each.zone === "1" || each.zone === "2") && needsReach(point.kind)) {
+    add(
+      "point-in-wet-zone",
+      "error",
+      "fromLeft",
+      `${what} stands in zone ${each.zone} of a bath or shower, where ordinary accessories must not be.`,
+      "Move it out of the zones, or use a pull cord; the electrician decides.",
     )
   }
   if (task.room.use === "bathroom" && point.kind === "socket") {

@@ -83,6 +83,15 @@ export const electricsRules: RuleEntry[] = [
     source: wet,
   },
   {
+    id: "elec-wet-zone-two",
+    what: "how far zone 2 reaches beyond the edge of a bath or shower tray (zone 1)",
+    value: 600,
+    unit: "mm",
+    range: "baths, and showers with a tray; without one zone 1 reaches 1200 from the outlet",
+    status: "published",
+    source: wet,
+  },
+  {
     id: "elec-wet-socket",
     what: "least distance of a socket from the edge of a bath or shower's inner zone",
     value: 3000,
@@ -121,6 +130,14 @@ export const electricsRules: RuleEntry[] = [
     value: 0.1,
     unit: "h",
     range: "a plate",
+    ...practice,
+  },
+  {
+    id: "elec-out-alarms",
+    what: "sounding every alarm of the house together, storey by storey",
+    value: 0.5,
+    unit: "h",
+    range: "a house",
     ...practice,
   },
   {

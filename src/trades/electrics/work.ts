@@ -15,7 +15,7 @@ export function electricsWork(task: Task<ElectricsInputs>): Work {
     findings: pointFindings(task, points),
     rests: restsOf(task, points),
     results: {
-      points: points.map(({ number, point, height, fromDatum }) => ({
+      points: points.map(({ number, point, height, fromDatum, zone }) => ({
         number,
         kind: point.kind,
         on: point.on,
@@ -25,6 +25,7 @@ export function electricsWork(task: Task<ElectricsInputs>): Work {
         fromDatum: fromDatum === null ? null : roundHalfUp(fromDatum, 0),
         gang: point.gang,
         is: point.is,
+        zone,
       })),
     },
   }
@@ -68,7 +69,7 @@ function visits(task: Task<ElectricsInputs>, points: ScheduledPoint[]): Step[] {
       title: toDo
         ? "First fix, boxes at height, ends made safe"
         : "First fix checked, boxes at height, ends made safe",
-      detail: `${points.length} points by the schedule. Old plates off, boxes masked. ${dead}`,
+      detail: `${points.length} points by the schedule. Old plates off, boxes masked.${alarms > 0 ? " Alarms that are there stay up and working until the new one is on, the same day." : ""} ${dead}`,
       stage: "prepare",
       hours: out("elec-out-visit") + points.length * each,
       hold: "Heights checked from the finished floor, not from the deck.",
@@ -77,7 +78,7 @@ function visits(task: Task<ElectricsInputs>, points: ScheduledPoint[]): Step[] {
     }),
     step(task, "fit", {
       title: "Electrical second fix",
-      detail: `Fit ${points.length} points, test. ${dead}`,
+      detail: `Fit ${points.length} points, test.${alarms > 0 ? " A new alarm works from the moment it is up; covered only while dust flies." : ""} ${dead}`,
       stage: "second-fix",
       hours: out("elec-out-visit") + points.length * out("elec-out-fit"),
     }),
@@ -95,7 +96,7 @@ function visits(task: Task<ElectricsInputs>, points: ScheduledPoint[]): Step[] {
       title: "Plates back, supply on, tests written down",
       detail:
         alarms > 0
-          ? "Dust covers off alarms; every alarm tested with all the others."
+          ? "No cover left on any alarm of the room; each sounded by its button. All together: see the last step of the house."
           : "Tests and their numbers on the sheet.",
       stage: "covers-off",
       hours: out("elec-out-visit") + plates * out("elec-out-ease"),
@@ -140,7 +141,10 @@ function restsOf(task: Task<ElectricsInputs>, points: ScheduledPoint[]): string[
     .filter((each) => each.byRule && each.height !== null)
     .map(({ point }) => heightRule(point.kind))
   const alarm = points.some(({ point }) => point.kind.endsWith("alarm")) ? ["elec-alarm-from-wall"] : []
-  const wet = task.room.use === "bathroom" ? ["elec-wet-zone-height", "elec-wet-socket"] : []
+  const wet =
+    task.room.use === "bathroom" || (task.facts.wetPlaces ?? []).length > 0
+      ? ["elec-wet-zone-height", "elec-wet-zone-two", "elec-wet-socket"]
+      : []
   const first = task.input.firstFix === "to-do" ? "elec-out-first-fix" : "elec-out-check"
   const out = [first, "elec-out-fit", "elec-out-ease", "elec-out-visit"]
   return [

@@ -2,6 +2,7 @@ import type { Trade } from "../trade.ts"
 import { type PlumbingInputs, plumbingInputs } from "./inputs.ts"
 import { plumbingRules } from "./rules.ts"
 import { plumbingSheets } from "./sheet.ts"
+import { wetPlaces } from "./wet-places.ts"
 import { plumbingWork } from "./work.ts"
 
 /** Plumbing: radiators hung after the white behind them, pipes through the floor, sanitaryware on cured tile. */
@@ -21,6 +22,7 @@ export const plumbing: Trade<PlumbingInputs> = {
     { use: "sink", kind: "each", what: "sink" },
   ],
   rules: plumbingRules,
+  facts: wetPlaces,
   work: plumbingWork,
   sheets: plumbingSheets,
 }

@@ -48,6 +48,10 @@ const ware = z
     wall,
     fromLeft,
     width: length.meta({ description: "Width along the wall, mm.", examples: [550] }),
+    depth: length.optional().meta({
+      description: "Depth out from the wall, mm; else a shower is as deep as wide, a bath by rule.",
+      examples: [700],
+    }),
     rim: lengthOrNought.optional().meta({
       description: "Finished floor to its rim or upper edge, mm, where it matters.",
       examples: [850],

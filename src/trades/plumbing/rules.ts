@@ -37,11 +37,11 @@ export const plumbingRules: RuleEntry[] = [
     ...practice,
   },
   {
-    id: "plumb-heat-settle",
-    what: "heating on and the room steady before boards are brought in",
-    value: 72,
-    unit: "h",
-    range: "rooms newly heated",
+    id: "plumb-bath-depth",
+    what: "depth of a bath out from its wall, where none is written",
+    value: 700,
+    unit: "mm",
+    range: "usual baths",
     ...practice,
   },
   {

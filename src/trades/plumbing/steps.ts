@@ -52,20 +52,28 @@ function radiatorSteps(task: Task<PlumbingInputs>, radiators: HungRadiator[]): S
     }),
     step(task, "heating-on", {
       title: "Heating on, room brought to its steady warmth",
-      detail:
-        "Steady, gentle warmth; write down air readings morning and evening. No wood comes in before the limits hold.",
+      detail: `Steady, gentle warmth, ${rules.value("floor-heating-before")} working days; write down air readings morning and evening. No wood comes in before the limits hold.`,
       stage: "heat",
       hours: rules.value("plumb-out-test"),
       after: [`plumbing/${task.room.id}/radiators`],
       gate: {
         process: "Room warm and steady, before wood comes in",
-        hours: rules.value("plumb-heat-settle"),
+        hours: elapsedHours(rules.value("floor-heating-before")),
         until: "air within the limits on every reading",
         forbids: [],
       },
     }),
   ]
 }
+
+/** Elapsed hours of so many working days, the free days between them counted in. */
+export function elapsedHours(workingDays: number): number {
+  return Math.ceil((workingDays * daysInWeek) / workingDaysInWeek) * hoursInDay
+}
+
+const daysInWeek = 7
+const workingDaysInWeek = 5
+const hoursInDay = 24
 
 function wareSteps(task: Task<PlumbingInputs>): Step[] {
   const { rules, climate } = task.job

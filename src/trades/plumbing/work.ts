@@ -156,7 +156,7 @@ function sealFindings(task: Task<PlumbingInputs>): Finding[] {
 function restsOf(task: Task<PlumbingInputs>, radiators: HungRadiator[]): string[] {
   const hung =
     radiators.length > 0
-      ? ["plumb-radiator-foot", "plumb-tail-beside", "plumb-tail-off", "plumb-heat-settle"]
+      ? ["plumb-radiator-foot", "plumb-tail-beside", "plumb-tail-off", "floor-heating-before"]
       : []
   const gap = radiators.length > 0 && task.facts.floorGap === undefined ? ["plumb-pipe-gap"] : []
   const first = task.input.firstFix === "to-do" ? "plumb-out-first-fix" : "plumb-out-check"

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest"
+import { elapsedHours } from "../../../src/trades/plumbing/steps.ts"
 import { plumbingWork } from "../../../src/trades/plumbing/work.ts"
 import { stageRank } from "../../../src/trades/stages.ts"
 import { radiator, task, wares } from "./rooms.ts"
@@ -11,8 +12,13 @@ describe("order of plumbing", () => {
     expect(stageRank(at("radiators").stage)).toBeGreaterThan(stageRank("white"))
     expect(stageRank(at("heating-on").stage)).toBeLessThan(stageRank("acclimatise"))
     expect(at("heating-on").after).toEqual([at("radiators").key])
-    expect(at("heating-on").gate!.hours).toBe(72)
+    // 10 working days before boards come in are two weeks: 14 × 24.
+    expect(at("heating-on").gate!.hours).toBe(336)
     expect(at("radiators").hold).toMatch(/White behind/)
+  })
+
+  it("so many working days are counted with the free days between them", () => {
+    expect([1, 3, 5, 10].map(elapsedHours)).toEqual([48, 120, 168, 336])
   })
 
   it("tile, cure, sanitaryware, seal: fixed after the tile's stage, sealed after it is fixed, with the sealant's cure", () => {

@@ -18,4 +18,11 @@ export const outputRules: RuleEntry[] = [
     value: 0.5,
   },
   { ...common, id: "door-hours-check", what: "measure and write in the gaps of one leaf", value: 0.25 },
+  { ...common, id: "door-hours-light", what: "close a glazed light over a door onto the stair", value: 1.5 },
+  {
+    ...common,
+    id: "door-hours-enclosure",
+    what: "walk round the stair enclosure and stop its gaps",
+    value: 1,
+  },
 ]
