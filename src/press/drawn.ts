@@ -6,9 +6,9 @@ import type { Mm } from "../kernels/units.ts"
 
 /** Paper left for the text area of a sheet, mm: A4 or A3 less its margins. */
 export const textArea: Record<Orientation, { width: Mm; height: Mm }> = {
-  portrait: { width: 180, height: 236 },
-  landscape: { width: 267, height: 149 },
-  "fold-out": { width: 390, height: 236 },
+  portrait: { width: 180, height: 241 },
+  landscape: { width: 267, height: 154 },
+  "fold-out": { width: 390, height: 241 },
 }
 
 /** Most that a drawing takes of the height of a page unless its block says otherwise, so that its caption stays with it. */

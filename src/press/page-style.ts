@@ -58,7 +58,7 @@ export interface MarginText {
 
 /** Room in the margins, mm: the margin less its line, its padding and what printers leave white. */
 const headHeight: Mm = 9
-const footHeight: Mm = 30
+const footHeight: Mm = 27
 
 /**
  * The style of a sheet's pages: size, margins (the wide one on the bound edge), and the title block in the margins with the
@@ -97,9 +97,9 @@ const sizes: Record<PageHead["orientation"], string> = {
  * the leaf, so its spine is the head on a right-hand page and the foot on a left-hand one.
  */
 const margins: Record<PageHead["orientation"], { loose: string; right: string; left: string }> = {
-  portrait: { loose: "16mm 10mm 38mm 20mm", right: "16mm 10mm 38mm 20mm", left: "16mm 20mm 38mm 10mm" },
-  landscape: { loose: "23mm 10mm 38mm 20mm", right: "23mm 15mm 38mm 15mm", left: "16mm 15mm 45mm 15mm" },
-  "fold-out": { loose: "16mm 10mm 38mm 20mm", right: "16mm 10mm 38mm 20mm", left: "16mm 10mm 38mm 20mm" },
+  portrait: { loose: "16mm 10mm 33mm 20mm", right: "16mm 10mm 33mm 20mm", left: "16mm 20mm 33mm 10mm" },
+  landscape: { loose: "23mm 10mm 33mm 20mm", right: "23mm 15mm 33mm 15mm", left: "16mm 15mm 40mm 15mm" },
+  "fold-out": { loose: "16mm 10mm 33mm 20mm", right: "16mm 10mm 33mm 20mm", left: "16mm 10mm 33mm 20mm" },
 }
 
 /** The right-hand and left-hand pages of a sheet in a bound pack. */
