@@ -6,7 +6,7 @@ import type { LocatedFinding } from "../intake/yaml-file.ts"
 import type { Press } from "../press/browser/launch.ts"
 import { copyHeld, type EarlierManifest } from "../press/earlier.ts"
 import type { OfficeRow } from "../press/office-list.ts"
-import { type EarlierDocuments, type PrintedDocument, printDocuments } from "../press/print-documents.ts"
+import { type EarlierDocuments, type Printing, printDocuments } from "../press/print-documents.ts"
 import type { ProgramHash } from "../press/program-hash.ts"
 import { archiveFiles } from "../press/records/archive-files.ts"
 import { recordFiles } from "../press/records/record-files.ts"
@@ -51,7 +51,9 @@ export async function buildJob(job: SetJob, read: ReadJob, task: JobTask): Promi
   watch.lap("site")
   const records = recordFiles(job)
   writeRecords(staging, job.ref, records)
-  const printed = press ? await printJob(job, site, { ...task, press, read }) : []
+  const { printed, measures } = press
+    ? await printJob(job, site, { ...task, press, read })
+    : { printed: [], measures: new Map() }
   rmSync(join(staging, "press", "print", job.ref), { recursive: true, force: true })
   rmSync(join(staging, "press", "site"), { recursive: true, force: true })
   watch.lap("printing")
@@ -60,6 +62,7 @@ export async function buildJob(job: SetJob, read: ReadJob, task: JobTask): Promi
     browser: press?.version ?? null,
     pages: site.all,
     printed,
+    measures: measures.get(job.ref) ?? new Map(),
     // A print that gave a warning is made again, so that the warning is given again.
     madeOf: printed.every(({ made }) => made !== null) ? madeOf(read, program) : "",
     findings,
@@ -121,17 +124,17 @@ async function printJob(
   job: SetJob,
   site: SiteData,
   { press, read, staging, output, earlier, program, terminal }: JobTask & { press: Press; read: ReadJob },
-): Promise<PrintedDocument[]> {
+): Promise<Printing> {
   const archive = archiveFiles(job, sourcesOf(read), recordFiles(job))
-  const { printed, warnings } = await printDocuments(press, site.documents, {
+  const printing = await printDocuments(press, site.documents, {
     staging,
     attachments: new Map([[`print/${job.ref}/archive`, archive]]),
     pressHash: program.press,
     earlier: earlier ? documentsOf(earlier, { output, staging }) : undefined,
     progress: (done, of) => terminal.progress(`${job.ref}: ${done} of ${of} documents`),
   })
-  for (const warning of warnings) terminal.err(`warning: ${warning}`)
-  return printed
+  for (const warning of printing.warnings) terminal.err(`warning: ${warning}`)
+  return printing
 }
 
 function documentsOf(
@@ -141,6 +144,7 @@ function documentsOf(
   const made = new Map(earlier.documents.map((each) => [each.path, each]))
   return {
     made: (path) => made.get(path),
+    measures: new Map(Object.entries(earlier.measures)),
     fetch: (file) => copyHeld(earlier, { from: output, to: staging, only: (place) => place === file }),
   }
 }

@@ -47,6 +47,7 @@ const manifest = z.object({
       sheets: z.record(z.string(), z.number()),
     }),
   ),
+  measures: z.record(z.string(), z.strictObject({ of: z.string(), pages: z.number(), tight: z.boolean() })),
   files: z.array(z.object({ path: z.string(), sha256: z.string() })),
   sheets: z.array(z.object({ id: z.string() })),
 })

@@ -6,6 +6,7 @@ import type { Press } from "./browser/launch.ts"
 import type { LayoutFault } from "./browser/layout-check.ts"
 import { textArea } from "./drawn.ts"
 import type { MadeDocument } from "./earlier.ts"
+import { measureSheets, type SheetMeasure } from "./measure.ts"
 import type { Attachment } from "./pdf/attachments.ts"
 import { finishPdf } from "./pdf/finish.ts"
 import type { PageLabel } from "./pdf/page-labels.ts"
@@ -32,6 +33,7 @@ export interface EarlierDocuments {
   made(path: string): MadeDocument | undefined
   /** Puts its PDF into the staging folder; false where it is no longer what was made. */
   fetch(file: string): boolean
+  measures: ReadonlyMap<string, SheetMeasure>
 }
 
 /** What came of printing. */
@@ -39,6 +41,8 @@ export interface Printing {
   printed: PrintedDocument[]
   /** Pages with a character that no typeface here has: what the author wrote, so a warning in plain words. */
   warnings: string[]
+  /** What was measured of each sheet, by its job and its path. */
+  measures: Map<string, ReadonlyMap<string, SheetMeasure>>
 }
 
 /** What printing needs besides the documents. */
@@ -69,36 +73,58 @@ export async function printDocuments(
 ): Promise<Printing> {
   const printed: (PrintedDocument | undefined)[] = documents.map(() => undefined)
   const faults: { path: string; fault: LayoutFault }[] = []
-  const known = new Map<string, ReadonlyMap<string, number>>()
-  let waiting: { document: PrintDocument; index: number }[] = []
+  const measures = await measured(press, documents, task)
+  const waiting = documents.map((document, index) => ({ document, index }))
   let done = 0
   const tab = async (): Promise<void> => {
     for (let next = waiting.shift(); next; next = waiting.shift()) {
       const { document, index } = next
       const { result, layoutFaults } = await madeOnce(press, document, {
         ...task,
-        known: known.get(document.ref),
+        measures: measures.get(document.ref) ?? new Map(),
       })
       printed[index] = result
-      if (isWhole(document)) known.set(document.ref, result.sheetPages)
       faults.push(...layoutFaults.map((fault) => ({ path: document.path, fault })))
       done += 1
       task.progress(done, documents.length)
     }
   }
-  const numbered = documents.map((document, index) => ({ document, index }))
-  for (const whole of [true, false]) {
-    waiting = numbered.filter(({ document }) => isWhole(document) === whole)
-    await Promise.all(Array.from({ length: tabs }, tab))
-  }
+  waiting.sort((a, b) => b.document.pages.length - a.document.pages.length || a.index - b.index)
+  await Promise.all(Array.from({ length: tabs }, tab))
   const ours = faults.filter(({ fault }) => fault.kind !== "missing-sign")
   if (ours.length > 0) throw new Fault(faultText(ours))
-  return { printed: printed.filter((each) => each !== undefined), warnings: missingSignTexts(faults) }
+  return {
+    printed: printed.filter((each) => each !== undefined),
+    warnings: missingSignTexts(faults),
+    measures,
+  }
+}
+
+/** The sheets of each job measured, off its archive, which holds them all. */
+async function measured(
+  press: Press,
+  documents: readonly PrintDocument[],
+  { staging, pressHash, earlier }: PrintTask,
+): Promise<Printing["measures"]> {
+  const measures = new Map<string, ReadonlyMap<string, SheetMeasure>>()
+  for (const { ref, path, pack } of documents) {
+    if (pack.id !== "archive") continue
+    const source = join(staging, "press", `${path}.html`)
+    const write = (name: string, html: string): string => {
+      const file = source.replace(/html$/, `${name}.html`)
+      writeFileSync(file, html)
+      return file
+    }
+    const known = earlier?.measures ?? new Map()
+    const task = { contentWidth: textArea.portrait.width, pressHash, known, write }
+    measures.set(ref, await measureSheets(press, readFileSync(source, "utf8"), task))
+  }
+  return measures
 }
 
 interface OneTask extends PrintTask {
-  /** Pages of the sheets of its job, where its archive is printed already. */
-  known: ReadonlyMap<string, number> | undefined
+  /** Measures of the sheets of its job; none where its archive is not printed. */
+  measures: ReadonlyMap<string, SheetMeasure>
 }
 
 interface OnePrint {
@@ -108,7 +134,11 @@ interface OnePrint {
 
 /** A document taken over from an earlier build where it is made of the same, else printed. */
 async function madeOnce(press: Press, document: PrintDocument, task: OneTask): Promise<OnePrint> {
-  const html = readFileSync(join(task.staging, "press", `${document.path}.html`), "utf8")
+  const measures = isFoldOut(document) ? new Map<string, SheetMeasure>() : task.measures
+  const html = readFileSync(join(task.staging, "press", `${document.path}.html`), "utf8").replace(
+    /@@tight:([a-z0-9-]+)@@/g,
+    (_, path: string) => (measures.get(path)?.tight ? " tight" : ""),
+  )
   const madeOf = hashOf(html, document, { ...task, browser: press.version })
   const made = task.earlier?.made(document.path)
   const file = `${document.path}.pdf`
@@ -116,7 +146,7 @@ async function madeOnce(press: Press, document: PrintDocument, task: OneTask): P
     const sheetPages = new Map(Object.entries(made.sheets))
     return { result: { document, file, pages: made.pages, sheetPages, made }, layoutFaults: [] }
   }
-  return printOne(press, document, { ...task, html, madeOf, made })
+  return printOne(press, document, { ...task, measures, html, madeOf, made })
 }
 
 function hashOf(
@@ -151,7 +181,7 @@ async function printOne(
   {
     staging,
     attachments,
-    known,
+    measures,
     html,
     madeOf,
     made,
@@ -165,8 +195,8 @@ async function printOne(
   const options = { contentWidth: textArea.portrait.width }
   const rightHand = rightHandOf(document)
   const contents = async () =>
-    known ? (await printPdf(press, written(contentsAlone(html)), { ...options, draft: true })).pages : 0
-  const guess = await guessed(document, { known, made, contents })
+    made?.contents || (await printPdf(press, written(contentsAlone(html)), { ...options, draft: true })).pages
+  const guess = await guessed(document, measures, contents)
   const planHtml = async (plan: PagePlan | null): Promise<string> => written(withPlan(html, document, plan))
   const came = await printTwice(press, planHtml, { ...options, rightHand, guess })
   const pdf = await finishPdf(came.pdf, {
@@ -195,34 +225,27 @@ async function printOne(
   return { result, layoutFaults: came.layoutFaults }
 }
 
-/** The archive holds every sheet of its job, so it is printed first: it tells how many pages each sheet takes. */
-function isWhole(document: PrintDocument): boolean {
-  return document.pack.id === "archive"
+function isFoldOut({ pages }: PrintDocument): boolean {
+  return pages.some(({ sheet }) => sheet.orientation === "fold-out")
 }
 
-interface Known {
-  /** Pages of each sheet as the archive of this build has them. */
-  known: ReadonlyMap<string, number> | undefined
-  /** The document as the last build made it. */
-  made: MadeDocument | undefined
-  /** Counts the pages of its contents. */
-  contents(): Promise<number>
-}
-
-/** The likely pages of a document, from what its sheets took in this build's archive or in the last build. */
+/**
+ * The likely pages of a document, from the measures of its sheets; none where one of them was not measured.
+ * @param contents counts the pages of its contents
+ */
 async function guessed(
   document: PrintDocument,
-  { known, made, contents }: Known,
+  measures: ReadonlyMap<string, SheetMeasure>,
+  contents: () => Promise<number>,
 ): Promise<PagePlan | undefined> {
-  const took = known ?? (made ? new Map(Object.entries(made.sheets)) : undefined)
-  if (!took || document.pages.length === 0) return undefined
-  const before = document.pack.bound ? made?.contents || (await contents()) : 0
-  if (document.pack.bound && before === 0) return undefined
+  const unmeasured = document.pages.some(({ sheet }) => !measures.has(sheet.path))
+  if (unmeasured || document.pages.length === 0) return undefined
+  const before = document.pack.bound ? await contents() : 0
   const starts = new Map<string, number>()
   let next = before + 1
   for (const { sheet } of document.pages) {
     starts.set(sheet.path, next)
-    next += took.get(sheet.path) ?? 1
+    next += measures.get(sheet.path)?.pages ?? 1
   }
   return pagePlan({ pages: next - 1, starts }, rightHandOf(document))
 }

@@ -14,7 +14,14 @@ beforeEach(async () => {
   writeRecords(folder, "tiny", [{ name: "job.json", text: "{}", mime: "application/json" }])
   mkdirSync(join(folder, "site", "7k3m9x2q"), { recursive: true })
   writeFileSync(join(folder, "site", "7k3m9x2q", "index.html"), "<p>")
-  writeManifest(folder, job, { browser: "b/1", pages: [], printed: [], madeOf: "all", findings: [] })
+  writeManifest(folder, job, {
+    browser: "b/1",
+    pages: [],
+    printed: [],
+    measures: new Map(),
+    madeOf: "all",
+    findings: [],
+  })
 })
 afterEach(() => rmSync(folder, { recursive: true, force: true }))
 

@@ -81,7 +81,11 @@ describe("a document printed before", () => {
       }
       const asked: string[] = []
       const print = async (made?: MadeDocument) => {
-        const earlier = { made: () => made, fetch: (file: string) => asked.push(file) > 0 && fetched }
+        const earlier = {
+          made: () => made,
+          fetch: (file: string) => asked.push(file) > 0 && fetched,
+          measures: new Map(),
+        }
         const task = { staging, attachments: new Map(), pressHash: "press", earlier, progress: () => {} }
         return (await printDocuments(press, [document("print/a")], task)).printed[0]!
       }

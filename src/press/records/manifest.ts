@@ -1,4 +1,5 @@
 import type { MadeDocument } from "../earlier.ts"
+import type { SheetMeasure } from "../measure.ts"
 import type { OfficeRow } from "../office-list.ts"
 import { sha256 } from "../revisions/fingerprint.ts"
 import type { SheetPage } from "../site-data.ts"
@@ -20,6 +21,7 @@ export function manifestText(given: {
   madeOf: string
   findings: readonly { severity: string; text: string }[]
   documents: readonly MadeDocument[]
+  measures: ReadonlyMap<string, SheetMeasure>
   browser: string | null
   files: readonly WrittenFile[]
   sheets: readonly { page: SheetPage; pages: number | null }[]
@@ -32,6 +34,7 @@ export function manifestText(given: {
     madeOf: given.madeOf,
     findings: given.findings,
     documents: given.documents,
+    measures: given.measures,
     browser: given.browser,
     files: given.files
       .map((file) => ({ path: file.path, bytes: file.bytes.length, sha256: sha256(file.bytes) }))

@@ -1,5 +1,6 @@
 import { mkdirSync, writeFileSync } from "node:fs"
 import { join } from "node:path"
+import type { SheetMeasure } from "../measure.ts"
 import { filesBelow } from "../output-tree.ts"
 import type { PrintedDocument } from "../print-documents.ts"
 import type { SetJob } from "../set-job.ts"
@@ -19,6 +20,7 @@ export interface ManifestGiven {
   browser: string | null
   pages: readonly SheetPage[]
   printed: readonly PrintedDocument[]
+  measures: ReadonlyMap<string, SheetMeasure>
   madeOf: string
   findings: readonly { severity: string; text: string }[]
 }
@@ -36,6 +38,7 @@ export function writeManifest(staging: string, job: SetJob, given: ManifestGiven
     office: rowOf(job),
     browser: given.browser,
     madeOf: given.madeOf,
+    measures: given.measures,
     findings: given.findings,
     documents: given.printed.flatMap(({ made }) => made ?? []),
     files: [...below(`print/${job.ref}`, ""), ...below(`site/${code}`, `site/${code}/`)],

@@ -32,6 +32,7 @@ describe("the manifest", () => {
       madeOf: "a",
       findings: [],
       documents: [],
+      measures: new Map(),
       browser: null,
       files,
       sheets: [{ page, pages: 2 }],

@@ -22,6 +22,7 @@ describe("the records of a job", () => {
       "door-schedule.csv",
       "programme.csv",
       "programme.ics",
+      "aftercare.ics",
     ])
     for (const { name, text } of files)
       expect(readFileSync(join(folder, "print", "tiny", name), "utf8"), name).toBe(text)
@@ -34,7 +35,14 @@ describe("the records of a job", () => {
     mkdirSync(join(folder, "site", "other123"), { recursive: true })
     writeFileSync(join(folder, "site", "7k3m9x2q", "index.html"), "<p>")
     writeFileSync(join(folder, "site", "other123", "index.html"), "<p>")
-    writeManifest(folder, job, { browser: null, pages: [], printed: [], madeOf: "a", findings: [] })
+    writeManifest(folder, job, {
+      browser: null,
+      pages: [],
+      printed: [],
+      measures: new Map(),
+      madeOf: "a",
+      findings: [],
+    })
     const { files } = JSON.parse(readFileSync(join(folder, "print", "tiny", "manifest.json"), "utf8"))
     const paths = files.map((file: { path: string }) => file.path)
     expect(paths).toContain("job.json")
