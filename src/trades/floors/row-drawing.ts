@@ -1,3 +1,4 @@
+import { fitScale } from "../../kernels/drawing/scale.ts"
 import type { Drawing, Shape, TextShape } from "../../kernels/drawing/shapes.ts"
 import { boundsOf } from "../../kernels/polygon/measure.ts"
 import { between, distance, type Point } from "../../kernels/polygon/point.ts"
@@ -11,9 +12,15 @@ import type { LaidRow, LaidRun } from "./rows.ts"
 
 /** Distance of wall numbers outside the wall, mm of the room. */
 const numberOutside: Mm = 190
+/** Distance of the words for left and right end beyond the rows, mm of the room. */
+const endOutside: Mm = 270
 /** Heights of lettering on paper, mm. */
 const rowFigure: Mm = 2.5
 const workFigure: Mm = 3.5
+/** Room that a row's name takes across the row on paper, mm; and the box the floor itself is drawn in, mm. */
+const nameSpace: Mm = 4
+const widest: Mm = 150
+const tallest: Mm = 120
 /** Distance of the dimension lines of the first line on paper, mm. */
 const strikeOffset: Mm = -7
 /** Lettering within this of upright is turned to be read from the right, degrees. */
@@ -62,7 +69,7 @@ export function rowDrawing(room: Room, plan: FloorPlan): Drawing {
     ...firstLines(plan).flatMap((line) => strikeLine(plan, line)),
     ...endNames(plan),
     ...room.walls.map(wallNumber),
-    ...layout.rows.flatMap((row) => row.runs.map((run) => rowName(plan, row, run))),
+    ...namedRows(plan).flatMap((row) => row.runs.map((run) => rowName(plan, row, run))),
     { kind: "scale-bar" },
   ]
   return {
@@ -119,8 +126,8 @@ function endNames({ layout }: FloorPlan): Shape[] {
   const runs = layout.rows.flatMap((row) => row.runs)
   const away = (layout.rows[0]!.bottom + 3 * layout.rows.at(-1)!.top) / 4
   const ends = [
-    { text: "left", x: Math.min(...runs.map((run) => run.left)) - numberOutside },
-    { text: "right", x: Math.max(...runs.map((run) => run.right)) + numberOutside },
+    { text: "left", x: Math.min(...runs.map((run) => run.left)) - endOutside },
+    { text: "right", x: Math.max(...runs.map((run) => run.right)) + endOutside },
   ]
   return ends.map(({ text, x }) => ({
     kind: "text",
@@ -159,6 +166,16 @@ function wallNumber(wall: Wall): TextShape {
     height: workFigure,
     bold: true,
   }
+}
+
+/** Rows whose names are set: all where there is room for them at the drawing's scale, else every second, third ... and the last. */
+function namedRows({ layout, area }: FloorPlan): LaidRow[] {
+  const bounds = boundsOf(area.whole.flatMap((region) => region.outline))
+  const scale = fitScale(bounds, { widthMm: widest, heightMm: tallest })
+  const every = Math.max(1, Math.ceil((nameSpace * scale) / layout.board.width))
+  return layout.rows.filter(
+    (row, index) => index % every === 0 || (row === layout.rows.at(-1) && index % every > every / 2),
+  )
 }
 
 function rowName({ layout }: FloorPlan, row: LaidRow, run: LaidRun): TextShape {

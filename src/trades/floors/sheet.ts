@@ -135,9 +135,10 @@ function openText({ job }: Task<FloorInputs>, plan: FloorPlan): string {
   const lengths = mix
     ? ` Each holds ${mix.map(({ length, perPack }) => `${perPack} of ${mmText(length)}`).join(", ")}: sort them by length.`
     : ""
+  const hasEarlier = plan.taken.reduce((sum, count) => sum + count, 0) > plan.layout.boards
   const open =
     plan.packs > 0
-      ? `Open ${packsText(Math.min(most, plan.packs))} and mix, also with what is left of the room before; compare batch numbers first.`
+      ? `Open ${packsText(Math.min(most, plan.packs))} and mix${hasEarlier ? ", also with what is left of the room before" : ""}; compare batch numbers first.`
       : "Lay from the packs that rooms before opened; compare batch numbers first."
   return open + lengths
 }

@@ -42,22 +42,30 @@ export function floorWork(task: Task<FloorInputs>): Work {
   return withPlan(work, plan)
 }
 
-/** Profiles over movement breaks, to be cut from lengths. */
-function breakPieces({ room }: Task<FloorInputs>, { breaks, profile }: FloorPlan): Piece[] {
+/** Profiles over movement breaks, to be cut from lengths: in equal parts where no length reaches from wall to wall. */
+function breakPieces({ room, job }: Task<FloorInputs>, { breaks, profile }: FloorPlan): Piece[] {
   if (!profile) return []
   const square: EndCut = { as: "square", setting: 0 }
-  return breaks.map(({ number, wall, length }) => ({
-    mark: `${room.id}-F${number}`,
-    trade: "floors",
-    room: room.id,
-    wall,
-    product: profile.id,
-    what: `movement profile over break ${number}`,
-    length,
-    left: square,
-    right: square,
-    mayBeJointed: true,
-  }))
+  const longest =
+    Math.max(...profile.lengths.map((each) => each.length)) - 2 * job.rules.value("saw-end-trim")
+  return breaks.flatMap(({ number, wall, length }) => {
+    const parts = Math.ceil(length / longest)
+    return Array.from(
+      { length: parts },
+      (_, part): Piece => ({
+        mark: `${room.id}-F${number}${parts > 1 ? String.fromCharCode("a".charCodeAt(0) + part) : ""}`,
+        trade: "floors",
+        room: room.id,
+        wall,
+        product: profile.id,
+        what: `movement profile over break ${number}`,
+        length: length / parts,
+        left: square,
+        right: square,
+        mayBeJointed: false,
+      }),
+    )
+  })
 }
 
 function stayingWork(task: Task<FloorInputs>): Work {

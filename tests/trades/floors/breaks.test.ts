@@ -25,7 +25,7 @@ const sized = (long: number, deep: number) => ({
   ],
   diagonals: [{ from: 1, to: 3, length: Math.hypot(long, deep) }],
 })
-const profile = (width: number): Product => ({
+const profile = (width: number, length = 2700): Product => ({
   id: "profile",
   kind: "length",
   name: "Movement profile",
@@ -35,7 +35,7 @@ const profile = (width: number): Product => ({
   width,
   material: "metal",
   primed: false,
-  lengths: [{ length: 2700, price: "40.00" }],
+  lengths: [{ length, price: "40.00" }],
 })
 const long = (input: Record<string, unknown>, products: Product[] = []) =>
   floorTask({
@@ -162,10 +162,18 @@ describe("the profile over a break", () => {
     planFloor(long({ breaks: written }, products)).findings.map(({ code }) => code)
 
   it("is a piece to be cut, from wall to wall", () => {
-    const { pieces, quantities } = floorWork(long({ breaks }, [profile(60)]))
+    const { pieces, quantities } = floorWork(long({ breaks }, [profile(60, 3300)]))
     expect(pieces).toMatchObject([{ mark: "R1-F1", product: "profile", wall: 1 }])
     expect(pieces[0]!.length).toBeCloseTo(3000, 6)
     expect(quantities.some((line) => line.what.startsWith("movement profile"))).toBe(false)
+  })
+
+  it("3,000 from wall to wall is cut in two of 1,500 where lengths are 2,700", () => {
+    const { pieces } = floorWork(long({ breaks }, [profile(60)]))
+    expect(pieces.map(({ mark, length }) => [mark, Math.round(length)])).toEqual([
+      ["R1-F1a", 1500],
+      ["R1-F1b", 1500],
+    ])
   })
 
   it("where none is chosen it is told in metres, with a warning", () => {
