@@ -1,5 +1,6 @@
 import type { Placeable } from "./place.ts"
 import type { Unit } from "./units.ts"
+import type { WorkTable } from "./work-table.ts"
 
 const hourMs = 3_600_000
 
@@ -21,7 +22,7 @@ export interface LeastFinish {
 }
 
 /** Forward through the real calendar and backward in plain hours, each step done by the whole of its crew. */
-export function chainsOf({ plan, calm, noisy, opening }: Placeable): Chains {
+export function chainsOf({ plan, tables, opening }: Placeable): Chains {
   const { units, crews } = plan
   const start = units.map(() => opening)
   const finish = [...start]
@@ -37,7 +38,7 @@ export function chainsOf({ plan, calm, noisy, opening }: Placeable): Chains {
       earliest = until
       from[index] = wait.unit
     }
-    const table = unit.noisy ? noisy : calm
+    const table = tables[unit.limits]!
     const least = unit.hours / crews[unit.crew]!.people
     start[index] = unit.work ? table.next(earliest) : earliest
     finish[index] = unit.work ? table.add(start[index]!, least) : earliest
@@ -65,22 +66,21 @@ export function leastFinish(given: Placeable, chains: Chains): LeastFinish {
     by: { kind: "chain", units: chain },
   }
   crews.forEach((_, crew) => {
-    for (const isNoisy of [false, true]) {
+    given.tables.forEach((table, limits) => {
       const own = units.flatMap((unit, index) =>
-        unit.crew === crew && unit.work && (unit.noisy || !isNoisy) ? [index] : [],
+        unit.crew === crew && unit.work && (unit.limits & limits) === limits ? [index] : [],
       )
-      const found = loadFinish(given, chains, own, isNoisy)
+      const found = loadFinish(given, chains, own, table)
       if (found && found.finish > best.finish)
         best = { finish: found.finish, by: { kind: "crew", crew, hours: found.hours } }
-    }
+    })
   })
   return best
 }
 
 /** Least finish of work that one crew does, none of it before its own earliest start; then the least that follows. */
-function loadFinish(given: Placeable, chains: Chains, own: number[], isNoisy: boolean) {
+function loadFinish(given: Placeable, chains: Chains, own: number[], table: WorkTable) {
   const { units, crews } = given.plan
-  const table = isNoisy ? given.noisy : given.calm
   let hours = 0
   let after = Number.POSITIVE_INFINITY
   let best: { finish: number; hours: number } | null = null

@@ -5,7 +5,7 @@ import { findCycle } from "../kernels/network/activity.ts"
 import type { Rules } from "../rulebook/rules.ts"
 import type { Step } from "../trades/trade.ts"
 import { type Chains, chainsOf, type LeastFinish, leastFinish } from "./bound.ts"
-import { type Calendars, calendarFindings, calendarsOf } from "./calendars.ts"
+import { type Calendars, calendarFindings, calendarsOf, limit } from "./calendars.ts"
 import { dayBlocks } from "./day-blocks.ts"
 import { firstNightOf } from "./first-night.ts"
 import { type Wait, waitsFor } from "./house-rules.ts"
@@ -13,10 +13,11 @@ import { householdFindings } from "./household.ts"
 import { type Placeable, type Placing, placeAll } from "./place.ts"
 import type { Crew, DatedStep, FinishBound, Programme, Site } from "./programme.ts"
 import { movesOf, progressOf } from "./progress.ts"
-import { reasonOf } from "./reason.ts"
+import { airedBy } from "./quiet.ts"
+import { type Delay, reasonOf } from "./reason.ts"
 import { bestPlacing } from "./search.ts"
 import { latestFinishes } from "./slack.ts"
-import { type UnitPlan, unitPlan } from "./units.ts"
+import { limitsOf, type Unit, type UnitPlan, unitPlan } from "./units.ts"
 import { visitFindings, visitsOf } from "./visits.ts"
 import { type Ways, waysOf } from "./ways.ts"
 import { WorkTable } from "./work-table.ts"
@@ -41,28 +42,30 @@ export interface ProgrammeTask {
  */
 export function datedProgramme(task: ProgrammeTask): Programme {
   const { steps, file, zone } = task
-  const calendars = calendarsOf(file, zone)
+  const airing = task.rules.value("solvent-before-bed")
+  const calendars = calendarsOf(file, zone, airing)
   const blank = empty(file, calendars)
+  const ways = waysOf(task.site)
   const lacking = calendarFindings(
     file,
     calendars,
-    steps.some((step) => step.noisy),
+    new Set(steps.map((step) => limitsOf(step, task.site, ways))),
   )
   if (lacking.length > 0) return { ...blank, findings: lacking }
-  const ways = waysOf(task.site)
   const { ring, plan, findings } = planOf(task, ways)
   if (ring) return { ...blank, findings: [ringFinding(ring, steps)] }
   if (plan.units.length === 0) return { ...blank, findings }
   const given = placeableOf(plan, file, calendars)
   const chains = chainsOf(given)
+  const paper: Paper = { zone, aired: airedBy(file.bedtime, airing) }
   const { placing: first, choice } = bestPlacing(given, chains, task.attempts)
-  const firstDated = datedSteps(given, first, zone)
+  const firstDated = datedSteps(given, first, paper)
   const progress = progressOf(file, given, first, calendars)
   const later = { ...given, opening: progress.opening, pinned: progress.pinned }
   const placing =
     progress.pinned.size > 0 ? placeAll(later, { ...choice, priority: [...first.start] })! : first
-  const dated = placing === first ? firstDated : datedSteps(later, placing, zone)
-  const visits = visitsOf(dated, file.crews, calendars.calm)
+  const dated = placing === first ? firstDated : datedSteps(later, placing, paper)
+  const visits = visitsOf(dated, file.crews, calendars[0]!)
   const last = clockAt(Math.max(...placing.finish) as Instant, zone).date
   const bound = boundOf(given, chains, zone)
   const firstNight = firstNightOf(dated, task.site, {
@@ -97,7 +100,8 @@ export function datedProgramme(task: ProgrammeTask): Programme {
   }
 }
 
-function empty(file: ProgrammeFile, { calm }: Calendars): Programme {
+function empty(file: ProgrammeFile, calendars: Calendars): Programme {
+  const calm = calendars[0]!
   return {
     zone: calm.zone,
     calendar: calm,
@@ -139,26 +143,37 @@ function linksOf(waits: ReadonlyMap<string, readonly Wait[]>, step: Step): { fro
   return (waits.get(step.key) ?? []).map(({ key }) => ({ from: key }))
 }
 
-function placeableOf(plan: UnitPlan, file: ProgrammeFile, { calm, noisy }: Calendars): Placeable {
-  const calmTable = new WorkTable(calm, file.start)
+function placeableOf(plan: UnitPlan, file: ProgrammeFile, calendars: Calendars): Placeable {
+  const any = new WorkTable(calendars[0]!, file.start)
   return {
     plan,
-    calm: calmTable,
-    noisy: plan.units.some((unit) => unit.noisy) ? new WorkTable(noisy, file.start) : calmTable,
-    opening: instantAt(file.start, file.hours[0]!.from, calm.zone),
+    tables: calendars.map((calendar, limits) =>
+      limits > 0 && plan.units.some((unit) => unit.limits === limits)
+        ? new WorkTable(calendar, file.start)
+        : any,
+    ),
+    opening: instantAt(file.start, file.hours[0]!.from, calendars[0]!.zone),
     pinned: new Map(),
   }
 }
 
+/** What dated steps are told by. */
+interface Paper {
+  zone: string
+  /** The clock time by which solvent and oil are done where people sleep. */
+  aired: string
+}
+
 /** Units taken apart into their steps again, in order of start. */
-function datedSteps(given: Placeable, placing: Placing, zone: string): DatedStep[] {
-  const { plan, calm } = given
+function datedSteps(given: Placeable, placing: Placing, { zone, aired }: Paper): DatedStep[] {
+  const { plan } = given
+  const calm = given.tables[0]!
   const latest = latestFinishes(given, placing)
   const dated = plan.units.flatMap((unit, index) => {
     const cause = placing.cause[index]!
-    const table = unit.noisy ? given.noisy : calm
+    const table = given.tables[unit.limits]!
     const people = placing.people[index]!
-    const delayed = unit.noisy && unit.work && calm.next(placing.from[index]!) < placing.start[index]!
+    const delay = delayOf(given, unit, { from: placing.from[index]!, start: placing.start[index]!, aired })
     const isPinned = given.pinned.has(index)
     let from = placing.start[index]!
     return unit.steps.map((step, at): DatedStep => {
@@ -183,11 +198,24 @@ function datedSteps(given: Placeable, placing: Placing, zone: string): DatedStep
             ? `follows at the same doorway: ${unit.steps[at - 1]!.title}`
             : given.pinned.size > 0 && cause.kind === "opening"
               ? "still to do: goes on after the last day reported"
-              : reasonOf(unit, cause, plan, delayed),
+              : reasonOf(unit, cause, plan, delay),
+        ...(unit.limits & limit.fumes && step.fumes ? { doneBy: aired } : {}),
       }
     })
   })
   return dated.sort((a, b) => a.start - b.start || a.finish - b.finish)
+}
+
+/** What the calendar alone put off: loud work, or fumes too near to bedtime. */
+function delayOf(
+  { tables }: Placeable,
+  { work, limits }: Unit,
+  { from, start, aired }: { from: number; start: number; aired: string },
+): Delay | null {
+  const calm = tables[0]!.next(from)
+  if (!work || calm >= start) return null
+  const isFumes = (limits & limit.fumes) > 0 && tables[limits & ~limit.loud]!.next(from) > calm
+  return isFumes ? { kind: "fumes", aired } : { kind: "loud" }
 }
 
 function heldBy(plan: UnitPlan, placing: Placing, index: number): string | null {

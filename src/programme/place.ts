@@ -45,8 +45,8 @@ export interface Placing {
 /** What stands before anything is placed. */
 export interface Placeable {
   plan: UnitPlan
-  calm: WorkTable
-  noisy: WorkTable
+  /** Working time by what limits the work, at a sum of `limit` flags. */
+  tables: readonly WorkTable[]
   /** Nothing starts before. */
   opening: number
   /** Work that was done or begun: when. */
@@ -164,9 +164,9 @@ class Placer {
   }
 
   place(index: number, waits: readonly UnitWait[]): void {
-    const { plan, calm, noisy, opening } = this.#given
+    const { plan, tables, opening } = this.#given
     const unit = plan.units[index]!
-    const table = unit.noisy ? noisy : calm
+    const table = tables[unit.limits]!
     let from = opening
     let cause: Cause = { kind: "opening" }
     for (const wait of waits) {

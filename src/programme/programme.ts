@@ -39,6 +39,8 @@ export interface DatedStep {
   heldBy: string | null
   /** Why it cannot start sooner, in plain words. */
   because: string
+  /** The clock time by which it is done each day, since people sleep on the storey and it gives off solvent. */
+  doneBy?: string
 }
 
 /** One visit of a crew: working days without a free working day between them. */

@@ -21,11 +21,12 @@ export interface Progress {
 /** Actual days typed in, laid on the plan as it was first dated: a unit is begun with its first step and done with all of them. */
 export function progressOf(
   file: ProgrammeFile,
-  { plan, calm, opening }: Placeable,
+  { plan, tables, opening }: Placeable,
   first: Placing,
   calendars: Calendars,
 ): Progress {
-  const { zone } = calendars.calm
+  const { zone } = calendars[0]!
+  const calm = tables[0]!
   const pinned = new Map<number, { start: number; finish: number }>()
   const known = new Set(plan.units.flatMap((unit) => unit.steps.map((step) => step.key)))
   let from = opening
@@ -61,7 +62,8 @@ function startOf(day: string, calm: WorkTable, zone: string): number {
   return calm.next(instantAt(day, "00:00", zone))
 }
 
-function endOf(day: string, { calm }: Calendars): number {
+function endOf(day: string, calendars: Calendars): number {
+  const calm = calendars[0]!
   const spans = spansOn(day, calm)
   return spans[spans.length - 1]?.end ?? instantAt(day, "24:00", calm.zone)
 }

@@ -1,9 +1,18 @@
 import type { Cause } from "./place.ts"
 import type { Unit, UnitPlan } from "./units.ts"
 
+/** What the calendar alone put off: loud work to an hour that is not quiet, solvent to one far enough from bedtime. */
+export type Delay = { kind: "loud" } | { kind: "fumes"; aired: string }
+
 /** Why a unit cannot start sooner, in plain words. */
-export function reasonOf(unit: Unit, cause: Cause, plan: UnitPlan, delayed: boolean): string {
-  return `${cannot(unit, cause, plan)}${delayed ? ", then for the next hours in which it may be loud" : ""}`
+export function reasonOf(unit: Unit, cause: Cause, plan: UnitPlan, delay: Delay | null): string {
+  return `${cannot(unit, cause, plan)}${delay ? put(delay) : ""}`
+}
+
+function put(delay: Delay): string {
+  return delay.kind === "loud"
+    ? ", then for the next hours in which it may be loud"
+    : `, then for the next morning: where people sleep, solvent and oil are done by ${delay.aired}`
 }
 
 function cannot(unit: Unit, cause: Cause, plan: UnitPlan): string {

@@ -150,8 +150,9 @@ function batchesOf(joined: Joined, groups: readonly Group[], count: number): num
 }
 
 /** Visits are working days without a free working day between them, as they are counted on paper. */
-function scoreOf({ start, finish, relaxed }: Placing, { plan, calm }: Placeable): number[] {
+function scoreOf({ start, finish, relaxed }: Placing, { plan, tables }: Placeable): number[] {
   const { units, crews } = plan
+  const calm = tables[0]!
   let over = 0
   let visits = 0
   let changes = 0

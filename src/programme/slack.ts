@@ -27,7 +27,7 @@ export function latestFinishes(given: Placeable, placing: Placing): number[] {
     for (const next of after[index]!)
       latest[index] = Math.min(latest[index]!, latestStart[next.unit]! - next.gap)
     latest[index] = Math.max(latest[index]!, placing.finish[index]!)
-    const table = unit.noisy ? given.noisy : given.calm
+    const table = given.tables[unit.limits]!
     const mayShift = unit.work && !unit.oneDay && !unit.byBedtime
     if (unit.work && !mayShift) latest[index] = placing.finish[index]!
     const hours = unit.hours / placing.people[index]!

@@ -3,6 +3,7 @@ import type { Finding } from "../kernels/finding.ts"
 import type { Rules } from "../rulebook/rules.ts"
 import type { Stage } from "../trades/stages.ts"
 import type { Step } from "../trades/trade.ts"
+import { limit } from "./calendars.ts"
 import { rankOf, type Wait } from "./house-rules.ts"
 import type { Crew, Site } from "./programme.ts"
 import type { Ways } from "./ways.ts"
@@ -17,7 +18,8 @@ export interface Unit {
   /** Person-hours. */
   hours: number
   gate: number
-  noisy: boolean
+  /** What keeps it to some of the working hours: a sum of `limit` flags. */
+  limits: number
   dusty: boolean
   /** A coat that dust would spoil until it is ready. */
   coat: boolean
@@ -137,7 +139,7 @@ function gathered(steps: readonly Step[], blocks: ReadonlyMap<string, string>): 
 function unitOf(
   steps: Step[],
   index: number,
-  { waits, blocks, ways, file }: UnitsGiven,
+  { waits, blocks, site, ways, file }: UnitsGiven,
   byKey: ReadonlyMap<string, number>,
   roomIds: readonly string[],
 ): Unit {
@@ -157,7 +159,7 @@ function unitOf(
     rank: rankOf(first, blocks),
     hours: steps.reduce((sum, step) => sum + step.hours, 0),
     gate: last.gate?.hours ?? 0,
-    noisy: steps.some((step) => step.noisy),
+    limits: steps.reduce((flags, step) => flags | limitsOf(step, site, ways), 0),
     dusty: steps.some((step) => step.dusty),
     coat: last.gate !== undefined && coats.includes(last.stage),
     shuts,
@@ -166,6 +168,14 @@ function unitOf(
     work: steps.some((step) => step.hours > 0),
     waits: [...found].map(([unit, until]) => ({ unit, until })),
   }
+}
+
+/** What keeps a step to some of the working hours, a sum of `limit` flags: noise; fumes on a storey where people sleep meanwhile. */
+export function limitsOf({ room, noisy, fumes }: Step, { rooms }: Site, ways: Ways): number {
+  const storey = rooms.find((each) => each.id === room)?.storey.id
+  const isSlept = () =>
+    rooms.some((each) => ways.slept.has(each.id) && (room === null || each.storey.id === storey))
+  return (noisy ? limit.loud : 0) + (fumes && isSlept() ? limit.fumes : 0)
 }
 
 /** Work on treads, handrail or guarding of a stair that people go to bed by: it is whole again by evening. */

@@ -114,6 +114,15 @@ export const sharedRules: RuleEntry[] = [
     source: null,
   },
   {
+    id: "solvent-before-bed",
+    what: "no solvent or oil coat on a sleeping storey this long before bedtime",
+    value: 8,
+    unit: "h",
+    range: "occupied houses",
+    status: "common practice",
+    source: null,
+  },
+  {
     id: "lift-one-person",
     what: "load close in at elbow height above which two people lift",
     value: 25,

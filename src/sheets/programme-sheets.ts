@@ -17,7 +17,7 @@ export function programmeSheet(result: JobResult): SheetModel | null {
     purpose: `${dateText(programme.start)} to ${dateText(programme.finish)}, ${workingDays(programme)} working days. Black: work. Hatched: drying, nobody goes on. Thin line: may end so much later. Grey: no work.`,
     room: null,
     trade: null,
-    audience: ["trade", "client", "office"],
+    audience: ["trade", "office"],
     hosted: true,
     orientation: "landscape",
     datum: null,
@@ -122,7 +122,11 @@ function visitBlocks(visit: Visit, number: number, result: JobResult): Block[] {
         const first = stretch[0]!
         const because =
           first.heldBy === null && first.because.includes("busy") ? "next in turn" : first.because
-        const titles = stretch.map((each) => each.step.title).join("; ")
+        const titles = stretch
+          .map(({ step, doneBy }) =>
+            doneBy ? `${step.title} (done by ${doneBy}: people sleep here)` : step.title,
+          )
+          .join("; ")
         return {
           cells: [momentText(first.start, zone), first.step.room ?? "House", titles, because, ""],
         }

@@ -17,7 +17,7 @@ export function sequenceSheet(result: JobResult, room: Room): SheetModel {
     const row: Row = {
       cells: [
         String(index + 1),
-        `${each.step.title}. ${each.step.detail}`,
+        `${each.step.title}. ${each.step.detail}${each.doneBy ? ` Solvent: put on by ${each.doneBy} each day; people sleep on this storey.` : ""}`,
         crew,
         momentText(each.start, zone),
         after,

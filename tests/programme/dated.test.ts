@@ -67,6 +67,49 @@ describe("quiet hours", () => {
   })
 })
 
+describe("solvent where people sleep", () => {
+  const bedroom = surveyed({ id: "R2", use: "bedroom" })
+  const of = (steps: readonly Step[], given: Record<string, unknown> = {}, occupied = true) =>
+    datedOf(steps, [surveyed(), bedroom], programmeOf({ bedtime: "22:00", ...given }), { occupied })
+  const paint = stepOf({ key: "paint", stage: "white", hours: 5 })
+  const oil = stepOf({ key: "oil", stage: "woodwork", hours: 2, fumes: true })
+
+  it("waits for the next morning, and says why and until when", () => {
+    const done = of([paint, oil])
+    // The paint ends at 14:00; eight hours before bedtime is 14:00 too.
+    expect(times(done).oil?.slice(0, 2)).toEqual(["2027-03-02 08:00", "2027-03-02 10:00"])
+    expect(done.steps.find(({ step }) => step.key === "oil")).toMatchObject({
+      because:
+        "waits for: paint (R1), then for the next morning: where people sleep, solvent and oil are done by 14:00",
+      doneBy: "14:00",
+    })
+  })
+
+  it("goes on over several mornings", () => {
+    expect(times(of([{ ...oil, hours: 8 }])).oil?.slice(0, 2)).toEqual([
+      "2027-03-01 08:00",
+      "2027-03-02 11:00",
+    ])
+  })
+
+  it("may be done all day in an empty house, and water-borne coats in any", () => {
+    const empty = of([paint, oil], {}, false)
+    expect(times(empty).oil?.[0]).toBe("2027-03-01 14:00")
+    expect(empty.steps.some((each) => each.doneBy)).toBe(false)
+    const { fumes: _, ...water } = oil
+    expect(times(of([paint, water])).oil?.[0]).toBe("2027-03-01 14:00")
+  })
+
+  it("has no hour where people go to bed too early for it: an error as a chain", () => {
+    const { findings, steps } = of([oil], { bedtime: "15:30" })
+    expect(steps).toEqual([])
+    expect(findings).toMatchObject([
+      { code: "no-working-time", severity: "error", at: { path: ["bedtime"] } },
+    ])
+    expect(findings[0]?.message).toContain("→ nothing left")
+  })
+})
+
 describe("drying", () => {
   const gate = (hours: number) => ({ process: "screed", hours, forbids: ["walk" as const] })
 

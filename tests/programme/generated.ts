@@ -53,6 +53,10 @@ export function generatedTask(next: Seeded): ProgrammeTask {
   ]
   return { steps, site, file, rules, zone: "Europe/London" }
 
+  function solvent(): { fumes?: true } {
+    return next() < 0.5 ? { fumes: true } : {}
+  }
+
   function limit() {
     return next() < 0.5 ? { visits: pick(2, 5) } : {}
   }
@@ -92,13 +96,16 @@ export function generatedTask(next: Seeded): ProgrammeTask {
     })
     add("joinery", "second-fix", "architraves", dirty)
     add("electrics", "second-fix", "fit")
-    add("decorating", "woodwork", "finish", gate(7, ["coat"]))
+    add("decorating", "woodwork", "finish", { ...gate(7, ["coat"]), ...solvent() })
     add("decorating", "last-coat", "colour-last", {
       ...gate(5, ["coat"]),
       after: [`electrics/${room.id}/fit`, "nobody/there/at-all"],
     })
     add("floors", "covers-off", "uncover", { dusty: true })
-    add("floors", "oil", "oil-1", gate(one(isWay ? [3, 4, 6] : [6, 24]), ["walk", "wet"]))
+    add("floors", "oil", "oil-1", {
+      ...gate(one(isWay ? [3, 4, 6] : [6, 24]), ["walk", "wet"]),
+      ...solvent(),
+    })
     add("joinery", "nosings", "nosings", { ...dirty, ...gate(24, ["load"]) })
     return list
   }

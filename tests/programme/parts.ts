@@ -26,11 +26,10 @@ export function placeable(
   const blocks = dayBlocks(steps, site, ways)
   const waits = waitsFor({ steps, site, ways, blocks })
   const { plan } = unitPlan({ steps, waits, blocks, site, ways, file, rules: rulesOf(programmeRules) })
-  const { calm, noisy } = calendarsOf(file, "Europe/London")
+  const calendars = calendarsOf(file, "Europe/London", 8)
   return {
     plan,
-    calm: new WorkTable(calm, file.start),
-    noisy: new WorkTable(noisy, file.start),
+    tables: calendars.map((calendar) => new WorkTable(calendar, file.start)),
     opening: instantAt(file.start, file.hours[0]!.from, "Europe/London"),
     pinned: new Map(),
   }

@@ -20,10 +20,16 @@ describe("the reason", () => {
       "saved up for one visit, which waits for: White (R1) and paint dries",
     ],
   ])("%o", (cause, words) => {
-    expect(reasonOf(second, cause, plan, false)).toBe(words)
+    expect(reasonOf(second, cause, plan, null)).toBe(words)
   })
 
   it("names quiet hours too", () => {
-    expect(reasonOf(first, { kind: "opening" }, plan, true)).toContain("loud")
+    expect(reasonOf(first, { kind: "opening" }, plan, { kind: "loud" })).toContain("loud")
+  })
+
+  it("names the hour by which solvent is done where people sleep", () => {
+    expect(reasonOf(first, { kind: "opening" }, plan, { kind: "fumes", aired: "14:00" })).toContain(
+      "where people sleep, solvent and oil are done by 14:00",
+    )
   })
 })

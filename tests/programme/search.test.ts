@@ -20,7 +20,7 @@ describe("the best placing", () => {
     const { score, placing } = bestPlacing(given, chainsOf(given))
     expect(score[0]).toBe(0)
     const decorator = given.plan.units.flatMap((unit, index) => (unit.crew === 1 ? [index] : []))
-    const days = decorator.map((unit) => given.calm.dayNumber(placing.start[unit]!))
+    const days = decorator.map((unit) => given.tables[0]!.dayNumber(placing.start[unit]!))
     expect(Math.max(...days) - Math.min(...days)).toBeLessThanOrEqual(1)
   })
 
@@ -33,6 +33,6 @@ describe("the best placing", () => {
     const given = placeable(chain)
     const { placing } = bestPlacing(given, chainsOf(given), 0)
     // Common sense by hand: 4 h painting and 16 h flooring, 20 h in all; the other painting fits beside the floor.
-    expect(given.calm.between(given.opening, Math.max(...placing.finish))).toBe(20)
+    expect(given.tables[0]!.between(given.opening, Math.max(...placing.finish))).toBe(20)
   })
 })

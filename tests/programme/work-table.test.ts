@@ -4,6 +4,7 @@ import {
   addWorking,
   nextWorkingInstant,
   subtractWorking,
+  type WorkCalendar,
   workingBetween,
 } from "../../src/kernels/calendar/work-calendar.ts"
 import { seeded } from "../../src/kernels/schedule/seeded.ts"
@@ -11,18 +12,20 @@ import { calendarsOf } from "../../src/programme/calendars.ts"
 import { WorkTable } from "../../src/programme/work-table.ts"
 import { programmeOf } from "../fixtures/programme.ts"
 
-const { calm, noisy } = calendarsOf(
+const [calm, noisy, aired] = calendarsOf(
   programmeOf({
     start: "2027-03-22",
     quiet: [{ days: ["mon", "thu"], from: "09:30", to: "14:00", why: "sleeps by day" }],
   }),
   "Europe/London",
-)
+  8,
+) as [WorkCalendar, WorkCalendar, WorkCalendar, WorkCalendar]
 
 describe("a calendar laid out", () => {
   it.each([
     ["calm", calm],
     ["noisy", noisy],
+    ["aired", aired],
   ])("says what the calendar says, over Easter and the change of the clock (%s)", (_, calendar) => {
     const table = new WorkTable(calendar, "2027-03-22")
     const next = seeded(11)

@@ -1,6 +1,6 @@
 import { stages } from "../../trades/stages.ts"
 import type { Checked, DatedStep, Site } from "../programme.ts"
-import { reachable } from "./reach.ts"
+import { lived, reachable } from "./reach.ts"
 import { isReported } from "./time.ts"
 
 type Pair = (before: DatedStep, after: DatedStep) => boolean
@@ -22,15 +22,6 @@ export function orderBroken({ programme, site, file }: Checked): string[] {
     }
   }
   return found
-}
-
-/** Rooms that people live in: all of an occupied house but storeys that only new stairs lead to. */
-export function lived({ rooms, stairs, occupied }: Site): (room: string) => boolean {
-  const isNew = (storey: string) => {
-    const up = stairs.filter((stair) => stair.to === storey)
-    return up.length > 0 && up.every((stair) => stair.new)
-  }
-  return (id) => occupied && rooms.some((room) => room.id === id && !isNew(room.storey.id))
 }
 
 function rulesOf(site: Site, isLived: (room: string) => boolean): [string, Pair][] {

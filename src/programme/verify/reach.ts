@@ -38,3 +38,12 @@ function startsOf(site: Site, joins: readonly [string, string][]): string[] {
   }
   return starts
 }
+
+/** Rooms that people live in: all of an occupied house but storeys that only new stairs lead to. */
+export function lived({ rooms, stairs, occupied }: Site): (room: string) => boolean {
+  const isNew = (storey: string) => {
+    const up = stairs.filter((stair) => stair.to === storey)
+    return up.length > 0 && up.every((stair) => stair.new)
+  }
+  return (id) => occupied && rooms.some((room) => room.id === id && !isNew(room.storey.id))
+}

@@ -1,8 +1,8 @@
 import { addDays } from "../../kernels/calendar/dates.ts"
 import { clockAt, instantAt } from "../../kernels/calendar/instant.ts"
 import type { Checked, DatedStep, Site } from "../programme.ts"
-import { isDoorBelow, lived } from "./order.ts"
-import { reachable } from "./reach.ts"
+import { isDoorBelow } from "./order.ts"
+import { lived, reachable } from "./reach.ts"
 import { isReported } from "./time.ts"
 
 /** Crews in rooms, dust on wet coats, wet floors on the way, doorways by evening, and the way to bed at night. */

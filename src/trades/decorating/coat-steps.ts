@@ -86,7 +86,7 @@ function wordsFor(task: Task<DecoratingInputs>, { coat }: CoatLine): string[] {
 }
 
 function bedtime(task: Task<DecoratingInputs>): string {
-  const hours = task.job.rules.value("decor-solvent-before-bed")
+  const hours = task.job.rules.value("solvent-before-bed")
   return `Solvent or oil: done ${hours} hours before bedtime where people sleep; windows open.`
 }
 

@@ -47,7 +47,7 @@ function coatRests({ input }: Task<DecoratingInputs>, lines: CoatLine[]): string
     ...(lines.some((line) => line.coat.mist) && !input.mist ? ["decor-mist-paint", "decor-mist-water"] : []),
     ...(lines.some((line) => line.coat.key === "colour-last") ? ["decor-coats-wall"] : []),
     ...(lines.some((line) => line.coat.key === "clear-1") ? ["decor-coats-clear"] : []),
-    ...(solvent ? ["decor-solvent-before-bed"] : []),
+    ...(solvent ? ["solvent-before-bed"] : []),
   ]
 }
 

@@ -234,14 +234,6 @@ export const decoratingRules: RuleEntry[] = [
     ...practice,
   },
   {
-    id: "decor-solvent-before-bed",
-    what: "no solvent or oil coat on a sleeping storey this long before bedtime",
-    value: 8,
-    unit: "h",
-    range: "occupied houses",
-    ...practice,
-  },
-  {
     id: "decor-lead-before",
     what: "paint older than this is taken to hold lead until tested",
     value: 1992,
