@@ -1,12 +1,16 @@
 import type { Job } from "./intake/job.ts"
+import type { Variation } from "./intake/schema/variations.ts"
 import type { Finding } from "./kernels/finding.ts"
+import { lateChoices } from "./orders/choices.ts"
 import { cutLists } from "./orders/cut-lists.ts"
+import { deliveriesOf } from "./orders/deliveries.ts"
 import { orderList } from "./orders/order-list.ts"
 import { priceOf } from "./orders/price.ts"
+import { variedJob } from "./orders/varied-job.ts"
 import { datedProgramme } from "./programme/dated.ts"
 import { rulesInForce } from "./rulebook/rules.ts"
 import { allRules } from "./rulebook-of.ts"
-import type { JobResult, TradeResult } from "./sheets/job-result.ts"
+import type { Account, JobResult, TradeResult } from "./sheets/job-result.ts"
 import type { House, Room } from "./survey/room.ts"
 import { surveyHouse } from "./survey/survey-house.ts"
 import type { JobFacts, Passed, RoomFacts, Task, Trade } from "./trades/trade.ts"
@@ -17,9 +21,42 @@ import type { JobFacts, Passed, RoomFacts, Task, Trade } from "./trades/trade.ts
  *     job as read -> rulebook -> survey -> facts passed between trades -> trades room by room -> trades across the job
  *                 -> cut lists -> programme -> orders -> price
  *
- * Sheets are made from the result (`sheets/`), paper and site from the sheets (`press/`). Same job, same result.
+ * Accepted variations are part of the job; with any variation the job is worked out without it too, and the account says what each
+ * changes. Sheets are made from the result (`sheets/`), paper and site from the sheets (`press/`). Same job, same result.
  */
 export async function workOut(job: Job, trades: readonly Trade[]): Promise<JobResult> {
+  const done: Done = new Map()
+  const accepted = job.variations.filter((variation) => variation.accepted)
+  const contract = await asAgreed(job, [], { trades, done })
+  const account: Account = { contract, changes: [] }
+  let now = contract
+  for (const [index, variation] of accepted.entries()) {
+    const after = await asAgreed(job, accepted.slice(0, index + 1), { trades, done })
+    account.changes.push({ variation, before: now, after })
+    now = after
+  }
+  for (const variation of job.variations.filter((each) => !each.accepted)) {
+    const after = variation.declined ? null : await asAgreed(job, [...accepted, variation], { trades, done })
+    account.changes.push({ variation, before: now, after })
+  }
+  return { ...now, account: account.changes.length > 0 ? account : null }
+}
+
+/** What was worked out, by all that it was worked out from: most rooms are the same with a variation and without. */
+type Done = Map<string, unknown>
+
+function once<T>(done: Done, key: string, make: () => T): T {
+  if (!done.has(key)) done.set(key, make())
+  return done.get(key) as T
+}
+
+/** The job with some of its variations put in place. */
+async function asAgreed(
+  given: Job,
+  variations: readonly Variation[],
+  { trades, done }: { trades: readonly Trade[]; done: Done },
+): Promise<JobResult> {
+  const job = variedJob(given, variations)
   const { rules, findings: overridden } = rulesInForce(allRules(trades), job.job.overrides, {
     file: "job.yaml",
     path: ["overrides"],
@@ -30,14 +67,18 @@ export async function workOut(job: Job, trades: readonly Trade[]): Promise<JobRe
     taskOf(job, { ...facts, passed: known }, { trade, room }),
   )
   const known = { ...facts, passed }
-  const inRooms = roomResults(trades, house.rooms, (trade, room) => taskOf(job, known, { trade, room }))
+  const shared = JSON.stringify([[...passed], [...job.chosen], job.house.doors])
+  const inRooms = roomResults(trades, house.rooms, {
+    taskFor: (trade, room) => taskOf(job, known, { trade, room }),
+    done: (trade, room, task, make) =>
+      once(done, `${trade.id}/${room.id}/${JSON.stringify(task.input)}/${shared}`, make),
+  })
   const across = await acrossResults(trades, inRooms, known)
   const results = [...inRooms, ...across]
   const works = results.map((each) => each.work)
-  const { lists, findings: sawn } = await cutLists(
-    works.flatMap((work) => work.pieces),
-    known,
-    lengthsInHand(job),
+  const pieces = works.flatMap((work) => work.pieces)
+  const { lists, findings: sawn } = await once(done, `saw/${JSON.stringify(pieces)}/${shared}`, () =>
+    cutLists(pieces, known, lengthsInHand(job)),
   )
   const programme = datedProgramme({
     steps: works.flatMap((work) => work.steps),
@@ -50,10 +91,13 @@ export async function workOut(job: Job, trades: readonly Trade[]): Promise<JobRe
     quantities: works.flatMap((work) => work.quantities),
     lists,
     products: job.products,
+    inHand: job.inHand,
+    suppliers: job.suppliers,
     programme,
     job: known,
     preparedOn: job.job.prepared.on,
   })
+  const sums = variations.flatMap((variation) => variation.sums)
   return {
     job: job.job,
     house,
@@ -65,13 +109,16 @@ export async function workOut(job: Job, trades: readonly Trade[]): Promise<JobRe
     passed,
     programme,
     orders: { lines, cutLists: lists, findings: sawn },
-    price: job.money ? priceOf(lines, programme, job.money) : null,
+    deliveries: deliveriesOf({ lines, suppliers: job.suppliers, stores: job.stores }),
+    price: job.money ? priceOf({ lines, programme, file: job.money, sums }) : null,
+    account: null,
     findings: [
       ...overridden,
       ...surveyed,
       ...works.flatMap((work) => work.findings),
       ...sawn,
       ...programme.findings,
+      ...lateChoices(job.money, lines),
     ],
   }
 }
@@ -103,12 +150,10 @@ function taskOf(
     job: facts,
     room,
     input,
-    at: { file: room.file, path: ["work", trade.id] },
+    at: job.writtenAt?.get(`${room.id}/${trade.id}`) ?? { file: room.file, path: ["work", trade.id] },
     facts: facts.passed.get(room.id) ?? {},
   }
 }
-
-type TaskFor = (trade: Trade, room: Room) => Task<unknown> | null
 
 /** Twice round, so that a trade hears what those after it offer too (the tiler's floor decides the height of a lining). */
 const factRounds = 2
@@ -131,13 +176,26 @@ function passedFacts(
   return passed
 }
 
-function roomResults(trades: readonly Trade[], rooms: readonly Room[], taskFor: TaskFor): TradeResult[] {
+interface RoomRun {
+  taskFor: (trade: Trade, room: Room) => Task<unknown> | null
+  /** A result that was made before, or makes it. */
+  done: (trade: Trade, room: Room, task: Task<unknown>, make: () => TradeResult) => TradeResult
+}
+
+function roomResults(
+  trades: readonly Trade[],
+  rooms: readonly Room[],
+  { taskFor, done }: RoomRun,
+): TradeResult[] {
   return rooms.flatMap((room) =>
     trades.flatMap((trade): TradeResult[] => {
       const task = taskFor(trade, room)
       if (!task) return []
-      const work = trade.work(task)
-      return [{ trade: trade.id, title: trade.title, room, work, sheets: trade.sheets(task, work) }]
+      const make = (): TradeResult => {
+        const work = trade.work(task)
+        return { trade: trade.id, title: trade.title, room, work, sheets: trade.sheets(task, work) }
+      }
+      return [done(trade, room, task, make)]
     }),
   )
 }

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest"
+import { orderRules } from "../src/orders/rules.ts"
 import { dryingRules } from "../src/rulebook/drying-rules.ts"
 import { Rules } from "../src/rulebook/rules.ts"
 import { sharedRules } from "../src/rulebook/shared-rules.ts"
@@ -21,8 +22,14 @@ import { tradesThatDoLittle } from "./fixtures/small-job.ts"
 describe("the whole rulebook", () => {
   const all = allRules(trades)
 
-  it("holds the shared entries, the survey's and each trade's, each once", () => {
-    for (const part of [sharedRules, dryingRules, surveyRules, ...trades.map((trade) => trade.rules)])
+  it("holds the shared entries, the survey's, the orders' and each trade's, each once", () => {
+    for (const part of [
+      sharedRules,
+      dryingRules,
+      surveyRules,
+      orderRules,
+      ...trades.map((trade) => trade.rules),
+    ])
       for (const entry of part) expect(all.filter((each) => each.id === entry.id)).toEqual([entry])
     expect(new Rules(all).all()).toHaveLength(all.length)
   })

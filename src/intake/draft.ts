@@ -21,7 +21,9 @@ export function filesWithSchemas({ files, formats }: Draft): [YamlFile, z.ZodTyp
     [files.products, formats.products],
     [files.programme, formats.programme],
   ]
-  return files.money ? [...pairs, [files.money, formats.money]] : pairs
+  if (files.money) pairs.push([files.money, formats.money])
+  if (files.variations) pairs.push([files.variations, formats.variations])
+  return pairs
 }
 
 /** What stands at a path, if it is a list; an empty list otherwise. */

@@ -12,6 +12,7 @@ export interface JobFiles {
   products: YamlFile
   programme: YamlFile
   money: YamlFile | null
+  variations: YamlFile | null
   rooms: YamlFile[]
   issues: YamlFile[]
   /** Files and folders that are not read, each with what is said of it as its finding. */
@@ -25,6 +26,7 @@ const mostFiles = 200
 export function readFolder(dir: string): JobFiles {
   const ref = basename(dir)
   const read = (file: string) => yamlFile(file, `${ref}/${file}`, readText(join(dir, file), dir))
+  const readIfThere = (file: string) => (existsSync(join(dir, file)) ? read(file) : null)
   const rooms = listed(dir, "rooms")
   const issues = listed(dir, "issues")
   return {
@@ -32,7 +34,8 @@ export function readFolder(dir: string): JobFiles {
     house: read("house.yaml"),
     products: read("products.yaml"),
     programme: read("programme.yaml"),
-    money: existsSync(join(dir, "money.yaml")) ? read("money.yaml") : null,
+    money: readIfThere("money.yaml"),
+    variations: readIfThere("variations.yaml"),
     rooms: rooms.files.map(read),
     issues: issues.files.map(read),
     refused: [...rooms.refused, ...withoutRooms(rooms), ...issues.refused, ...strays(dir)].map(
@@ -43,8 +46,9 @@ export function readFolder(dir: string): JobFiles {
 
 /** Every file that was read, in the order findings are listed in. */
 export function filesInOrder(files: JobFiles): YamlFile[] {
-  const { job, house, rooms, products, programme, money, issues, refused } = files
-  return [job, house, ...rooms, products, programme, ...(money ? [money] : []), ...issues, ...refused]
+  const { job, house, rooms, products, programme, money, variations, issues, refused } = files
+  const optional = [money, variations].filter((file) => file !== null)
+  return [job, house, ...rooms, products, programme, ...optional, ...issues, ...refused]
 }
 
 /** Names in natural order: a2 before a10. */
@@ -59,7 +63,7 @@ interface Refused {
   saying: Saying
 }
 
-const known = ["job.yaml", "house.yaml", "products.yaml", "programme.yaml", "money.yaml"]
+const known = ["job.yaml", "house.yaml", "products.yaml", "programme.yaml", "money.yaml", "variations.yaml"]
 
 function listed(dir: string, folder: string): { files: string[]; refused: Refused[] } {
   const path = join(dir, folder)

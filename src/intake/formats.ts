@@ -1,6 +1,7 @@
 import { z } from "zod"
 import { door, type HouseFile, houseFile } from "./schema/house.ts"
 import { type JobFile, jobFile } from "./schema/job.ts"
+import { type MoneyFile, moneyFile } from "./schema/money.ts"
 import {
   type CatalogueFile,
   catalogueFile,
@@ -9,8 +10,15 @@ import {
   productId,
   productsFile,
 } from "./schema/products.ts"
-import { type MoneyFile, moneyFile, type ProgrammeFile, programmeFile } from "./schema/programme.ts"
+import { type ProgrammeFile, programmeFile } from "./schema/programme.ts"
 import { type RoomFile, roomFile } from "./schema/room.ts"
+import {
+  type VariationsFile,
+  variation,
+  variationsFile,
+  variedDoor,
+  variedRoom,
+} from "./schema/variations.ts"
 
 /** What intake must know of a trade: what may be written for it. The composer hands in every trade. */
 export interface TradeFormat {
@@ -32,6 +40,7 @@ export interface Formats {
   products: z.ZodType<ProductsFile>
   programme: z.ZodType<ProgrammeFile>
   money: z.ZodType<MoneyFile>
+  variations: z.ZodType<VariationsFile>
   catalogue: z.ZodType<CatalogueFile>
 }
 
@@ -50,12 +59,20 @@ export function formats(
     products: productsWith(trades),
     programme: programmeFile,
     money: moneyFile,
+    variations: variationsWith(trades, around),
     catalogue: catalogueFile,
   }
 }
 
 function roomWith(trades: readonly TradeFormat[], around: (inputs: z.ZodType) => z.ZodType): Formats["room"] {
-  const work = Object.fromEntries(
+  const work = worksOf(trades, around)
+  const description = roomFile.shape.work.meta()?.description ?? ""
+  const extended = roomFile.extend({ work: z.strictObject(work).default({}).meta({ description }) })
+  return extended.meta(withoutId(roomFile)) as unknown as Formats["room"]
+}
+
+function worksOf(trades: readonly TradeFormat[], around: (inputs: z.ZodType) => z.ZodType) {
+  return Object.fromEntries(
     trades.map((trade) => [
       trade.id,
       around(trade.inputs)
@@ -63,10 +80,31 @@ function roomWith(trades: readonly TradeFormat[], around: (inputs: z.ZodType) =>
         .meta({ title: trade.title ?? trade.id }),
     ]),
   )
-  const description = roomFile.shape.work.meta()?.description ?? ""
-  const extended = roomFile.extend({ work: z.strictObject(work).default({}).meta({ description }) })
-  return extended.meta(withoutId(roomFile)) as unknown as Formats["room"]
 }
+
+function variationsWith(
+  trades: readonly TradeFormat[],
+  around: (inputs: z.ZodType) => z.ZodType,
+): Formats["variations"] {
+  const described = (schema: z.ZodType) => ({ description: schema.meta()?.description ?? "" })
+  const room = variedRoom.extend({
+    work: z.strictObject(worksOf(trades, around)).default({}).meta(described(variedRoom.shape.work)),
+  })
+  const doorInputs = trades.find((trade) => trade.doorInputs)?.doorInputs
+  const door = doorInputs
+    ? variedDoor.extend({ work: around(doorInputs).meta(described(variedDoor.shape.work)) })
+    : variedDoor
+  const one = variation.safeExtend({
+    rooms: z.array(room).max(mostVaried).default([]),
+    doors: z.array(door).max(mostVaried).default([]),
+    chosen: chosenWith(trades).default({}).meta(described(variation.shape.chosen)) as never,
+  })
+  const extended = variationsFile.extend({ variations: z.array(one).max(mostVaried) })
+  return extended.meta(withoutId(variationsFile)) as unknown as Formats["variations"]
+}
+
+/** Most entries of a list of a variation. */
+const mostVaried = 100
 
 function houseWith(
   trades: readonly TradeFormat[],
@@ -84,8 +122,15 @@ function houseWith(
 const mostDoors = 200
 
 function productsWith(trades: readonly TradeFormat[]): Formats["products"] {
+  if (!trades.some((trade) => trade.uses.length > 0)) return productsFile
+  const description = productsFile.shape.chosen.meta()?.description ?? ""
+  const extended = productsFile.extend({ chosen: chosenWith(trades).meta({ description }) })
+  return extended.meta(withoutId(productsFile)) as unknown as Formats["products"]
+}
+
+/** Products by the uses that the trades name. */
+function chosenWith(trades: readonly TradeFormat[]) {
   const uses = trades.flatMap((trade) => trade.uses)
-  if (!uses.length) return productsFile
   const chosen = Object.fromEntries(
     uses.map(({ use, what }) => {
       const kinds = uses.filter((other) => other.use === use).map((other) => other.kind)
@@ -97,9 +142,7 @@ function productsWith(trades: readonly TradeFormat[]): Formats["products"] {
       ]
     }),
   )
-  const description = productsFile.shape.chosen.meta()?.description ?? ""
-  const extended = productsFile.extend({ chosen: z.strictObject(chosen).meta({ description }) })
-  return extended.meta(withoutId(productsFile)) as unknown as Formats["products"]
+  return z.strictObject(chosen)
 }
 
 function withoutId(schema: z.ZodType): Record<string, unknown> {

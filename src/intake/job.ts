@@ -2,9 +2,11 @@ import type { At } from "../kernels/finding.ts"
 import type { Place } from "./place.ts"
 import type { HouseFile } from "./schema/house.ts"
 import type { JobFile } from "./schema/job.ts"
+import type { MoneyFile } from "./schema/money.ts"
 import type { Product, ProductsFile } from "./schema/products.ts"
-import type { MoneyFile, ProgrammeFile } from "./schema/programme.ts"
+import type { ProgrammeFile } from "./schema/programme.ts"
 import type { RoomFile } from "./schema/room.ts"
+import type { Variation } from "./schema/variations.ts"
 import type { LocatedFinding } from "./yaml-file.ts"
 
 /** A room's file as written, and the file's name relative to the job's folder. */
@@ -31,10 +33,16 @@ export interface Job {
   /** Product id for each use. */
   chosen: ReadonlyMap<string, string>
   inHand: ProductsFile["inHand"]
+  suppliers: ProductsFile["suppliers"]
+  stores: ProductsFile["stores"]
   programme: ProgrammeFile
   money: MoneyFile | null
+  /** In the order they were written; the accepted ones are part of the job. */
+  variations: Variation[]
   /** What is written for each trade in each room, by room id and then trade id, checked and with defaults. */
   works: ReadonlyMap<string, ReadonlyMap<string, unknown>>
+  /** Where the work of a room (`A1/floors`) or a doorway (`D1`) was written, where a variation has put it in place. */
+  writtenAt?: ReadonlyMap<string, At>
   /** Issue records, in order of file name. */
   issues: { file: string; record: unknown }[]
   sources: Source[]

@@ -17,6 +17,7 @@ export function jsonSchemas(trades: readonly TradeFormat[]): Record<keyof Format
     products: jsonSchema(all.products),
     programme: jsonSchema(all.programme),
     money: jsonSchema(all.money),
+    variations: jsonSchema(all.variations),
     catalogue: jsonSchema(all.catalogue),
   }
 }

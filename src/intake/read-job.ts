@@ -57,7 +57,12 @@ export function readJob(dir: string, shared: Shared): ReadJob {
 /** A key under `work` with nothing behind it asks for the trade with all its defaults. */
 function withWorksFilledIn(files: JobFiles): JobFiles {
   const filled = (yaml: YamlFile): YamlFile => ({ ...yaml, value: worksFilledIn(yaml.value) })
-  return { ...files, house: filled(files.house), rooms: files.rooms.map(filled) }
+  return {
+    ...files,
+    house: filled(files.house),
+    rooms: files.rooms.map(filled),
+    variations: files.variations && filled(files.variations),
+  }
 }
 
 function worksFilledIn(value: unknown, under = ""): unknown {
@@ -80,6 +85,7 @@ interface Parts {
   products: Part<"products">
   programme: Part<"programme">
   money: Part<"money"> | null
+  variations: Part<"variations"> | null
   issues: { file: string; record: unknown }[]
   findings: LocatedFinding[]
 }
@@ -99,6 +105,7 @@ function checkedFiles(files: JobFiles, { formats, issueRecord }: Shared): Parts 
     products: checked(files.products, formats.products),
     programme: checked(files.programme, formats.programme),
     money: files.money ? checked(files.money, formats.money) : null,
+    variations: files.variations ? checked(files.variations, formats.variations) : null,
     issues: files.issues.map((yaml) => ({ file: yaml.file, record: checked(yaml, issueRecord) })),
     findings,
   }
@@ -159,8 +166,9 @@ function wholeJob(
   files: JobFiles,
   shared: Shared,
 ): Omit<Job, "ref" | "dir" | "sources"> | undefined {
-  const { job, house, products, programme, money } = parts
-  if (!job || !house || !products || !programme || money === undefined) return undefined
+  const { job, house, products, programme, money, variations } = parts
+  if (!job || !house || !products || !programme) return undefined
+  if (money === undefined || variations === undefined) return undefined
   const rooms = parts.rooms
     .flatMap(({ yaml, data }) => (data ? [{ ...data, file: yaml.file }] : []))
     .toSorted((one, other) => naturalOrder(one.id, other.id))
@@ -173,8 +181,11 @@ function wholeJob(
     products: new Map(all.map((product) => [product.id, product])),
     chosen: new Map(Object.entries(products.chosen)),
     inHand: products.inHand,
+    suppliers: products.suppliers,
+    stores: products.stores,
     programme,
     money,
+    variations: variations?.variations ?? [],
     works: new Map(rooms.map((room) => [room.id, new Map(Object.entries(room.work))])),
     issues: parts.issues,
   }

@@ -47,6 +47,26 @@ export function taxOn(net: Money, percent: number): Money {
   return toPence(money(net).times(percent).dividedBy(100))
 }
 
+/**
+ * A sum shared out in whole pence so that the shares add up to it: each share is the rise of the running total, rounded half up, so no
+ * share is a whole penny off its exact value, and what has no weight gets nothing.
+ * @param weights any unit, of any sign; where they come to nothing the last takes all
+ */
+export function shareOut(total: Money, weights: readonly (number | Money)[]): Money[] {
+  const whole = toPence(total)
+  const sum = sumOf(weights.map((weight) => money(weight)))
+  if (sum.isZero()) return weights.map((_, index) => (index === weights.length - 1 ? whole : nothing))
+  let before = nothing
+  let weighed = nothing
+  return weights.map((weight) => {
+    weighed = weighed.plus(weight)
+    const now = toPence(whole.times(weighed).dividedBy(sum))
+    const share = now.minus(before)
+    before = now
+    return share
+  })
+}
+
 /** A net amount with its tax: net and tax each to the penny, and their sum. */
 export function withTax(net: Money, percent: number): { net: Money; tax: Money; gross: Money } {
   const rounded = toPence(net)

@@ -20,9 +20,13 @@ export interface Packed {
 export function packsFor(product: Product, need: number, cutList?: CutList): Packed {
   switch (product.kind) {
     case "board": {
-      const area = (product.width * product.length * product.perPack) / 1_000_000
+      const run = product.mix
+        ? product.mix.reduce((sum, each) => sum + each.length * each.perPack, 0)
+        : product.length * product.perPack
+      const area = (product.width * run) / 1_000_000
       const price = money(product.pricePerM2).times(area)
-      return whole(need, area, `pack of ${product.perPack}`, String(price))
+      const size = `pack of ${product.perPack}${product.mix ? ", mixed lengths" : ""}`
+      return whole(need, area, size, String(price))
     }
     case "roll":
       return whole(need, product.area, `roll of ${product.area} m²`, product.price)
@@ -39,6 +43,7 @@ export function packsFor(product: Product, need: number, cutList?: CutList): Pac
       const packs = choice.tins.map((tin) => ({
         size: `${tin.litres} l tin`,
         count: tin.count,
+        holds: tin.litres,
         price: money(product.tins.find((each) => each.litres === tin.litres)!.price),
       }))
       return { packs, bought: choice.litres }
@@ -55,7 +60,7 @@ export function packsTotal(packs: readonly Pack[]) {
 
 function whole(need: number, holds: number, size: string, price: string): Packed {
   const count = Math.ceil(Number((need / holds).toPrecision(12)))
-  return { packs: [{ size, count, price: money(price) }], bought: count * holds }
+  return { packs: [{ size, count, price: money(price), holds }], bought: count * holds }
 }
 
 function lengthsFor(product: Extract<Product, { kind: "length" }>, cutList?: CutList): Packed {
@@ -68,6 +73,8 @@ function lengthsFor(product: Extract<Product, { kind: "length" }>, cutList?: Cut
       size: `${mmText(each.length)} length`,
       count: bars.filter((bar) => bar.stockId === String(each.length)).length + spare(each.length),
       price: money(each.price),
+      length: each.length,
+      holds: each.length / 1000,
     }))
     .filter((pack) => pack.count > 0)
   const spareRun = spares ? spares.count * spares.length : 0

@@ -1,6 +1,8 @@
 import type { SheetModel } from "../kernels/paper.ts"
+import { variationsSheet } from "./account.ts"
 import { cautionsSheet } from "./cautions.ts"
 import { clientSheets } from "./client.ts"
+import { collectionsSheet } from "./collections.ts"
 import { deliveriesSheet } from "./deliveries.ts"
 import { glanceSheet, hasWork } from "./glance.ts"
 import { type JobResult, resultsIn } from "./job-result.ts"
@@ -8,6 +10,7 @@ import { numbered, type Sheet } from "./numbers.ts"
 import { officeSheets } from "./office.ts"
 import { programmeSheet, visitSheets } from "./programme-sheets.ts"
 import { quantitiesSheet } from "./quantities.ts"
+import { registerSheet } from "./register.ts"
 import { sawSheet } from "./saw.ts"
 import { sequenceSheet } from "./sequence.ts"
 import { surveySheet } from "./survey.ts"
@@ -17,6 +20,20 @@ import { whoIsWhereSheet } from "./who-is-where.ts"
 
 /** Every sheet of a job, numbered, in the order in which they are bound: the job, then room by room, then client and office. */
 export function allSheets(result: JobResult): Sheet[] {
+  const working = workingSheets(result)
+  const client = clientSheets(result)
+  const register = registerSheet(result)
+  const used = usedRules(result, [...working, ...client, register])
+  const office = [
+    ...officeSheets(result, used),
+    ...variationsSheet(result, (of) => numbered(workingSheets(of))),
+    register,
+  ]
+  return numbered([...working, ...client, ...office, surveyForm(result.rules)].map(withoutDoubles))
+}
+
+/** The sheets that the work is done from: the job's, then room by room; no money on any of them. */
+function workingSheets(result: JobResult): SheetModel[] {
   const jobWide = [
     programmeSheet(result),
     whoIsWhereSheet(result),
@@ -25,6 +42,7 @@ export function allSheets(result: JobResult): Sheet[] {
     ...result.results.filter((each) => each.room === null).flatMap((each) => each.sheets),
     sawSheet(result),
     deliveriesSheet(result),
+    collectionsSheet(result),
   ].filter((sheet) => sheet !== null)
   const rooms = result.house.rooms
     .filter((room) => hasWork(result, room))
@@ -39,13 +57,7 @@ export function allSheets(result: JobResult): Sheet[] {
   const untouched = result.house.rooms
     .filter((room) => !hasWork(result, room))
     .map((room) => surveySheet(result, room))
-  const working = [...jobWide, ...rooms, ...untouched]
-  const used = usedRules(result, working)
-  return numbered(
-    [...working, ...clientSheets(result), ...officeSheets(result, used), surveyForm(result.rules)].map(
-      withoutDoubles,
-    ),
-  )
+  return [...jobWide, ...rooms, ...untouched]
 }
 
 /** Ids of every rulebook entry that a sheet or a calculation rests on. */

@@ -1,7 +1,10 @@
 import type { JobFile } from "../intake/schema/job.ts"
-import type { MoneyFile, ProgrammeFile } from "../intake/schema/programme.ts"
+import type { MoneyFile } from "../intake/schema/money.ts"
+import type { ProgrammeFile } from "../intake/schema/programme.ts"
+import type { Variation } from "../intake/schema/variations.ts"
 import type { Finding } from "../kernels/finding.ts"
 import type { SheetModel } from "../kernels/paper.ts"
+import type { Deliveries } from "../orders/deliveries.ts"
 import type { Orders } from "../orders/orders.ts"
 import type { Price } from "../orders/price.ts"
 import type { Programme } from "../programme/programme.ts"
@@ -18,6 +21,19 @@ export interface TradeResult {
   sheets: SheetModel[]
 }
 
+/** What a variation changes: the job worked out before it and with it; `after` is null where it was declined. */
+export interface Change {
+  variation: Variation
+  before: JobResult
+  after: JobResult | null
+}
+
+/** The running account: the job as first agreed, then each accepted variation in order, then those that are open or declined. */
+export interface Account {
+  contract: JobResult
+  changes: Change[]
+}
+
 /** Everything worked out for one job; sheets are made from it and from nothing else. */
 export interface JobResult {
   job: JobFile
@@ -31,7 +47,10 @@ export interface JobResult {
   passed: Passed
   programme: Programme
   orders: Orders
+  deliveries: Deliveries
   price: Price | null
+  /** Null where no variation was written. */
+  account: Account | null
   findings: Finding[]
 }
 

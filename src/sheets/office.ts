@@ -1,11 +1,14 @@
-import { dateText } from "../kernels/calendar/date-text.ts"
-import { moneyText } from "../kernels/money.ts"
+import { dateText, dayText } from "../kernels/calendar/date-text.ts"
+import { type Money, moneyText, sumOf } from "../kernels/money.ts"
 import type { Block, Row, SheetModel } from "../kernels/paper.ts"
 import { fixed } from "../kernels/units.ts"
+import { paymentPlan } from "../orders/payments.ts"
 import type { RuleInForce } from "../rulebook/rules.ts"
+import { stages } from "../trades/stages.ts"
 import { bySupplier, packsText } from "./deliveries.ts"
 import type { JobResult } from "./job-result.ts"
 import { lengthSavings } from "./length-savings.ts"
+import { moneyTable, roomOfLine, roundingRule, vatRests, vatTable, workOfLine } from "./money-tables.ts"
 import { quantityText } from "./words.ts"
 
 /** The office's sheets: orders with prices, the price worked out, the survey's trust, every rulebook entry used. Never published. */
@@ -44,12 +47,13 @@ function supplierBlock({ supplier, lines: own }: ReturnType<typeof bySupplier>[n
     kind: "table",
     caption: `To the ${supplier}`,
     columns: [
-      { label: "What", width: 28 },
-      { label: "Need", as: "figure", width: 13 },
-      { label: "Order", as: "figure", width: 20 },
-      { label: "By", as: "figure", width: 16 },
-      { label: "£", as: "figure", width: 13 },
-      { label: "Sent", as: "tick", width: 8 },
+      { label: "What", width: 27 },
+      { label: "Need", as: "figure", width: 12 },
+      { label: "Order", as: "figure", width: 19 },
+      { label: "By", as: "figure", width: 14 },
+      { label: "To come", as: "figure", width: 14 },
+      { label: "£", as: "figure", width: 12 },
+      { label: "Sent", as: "tick", width: 7 },
     ],
     rows: [
       ...own.map(
@@ -58,7 +62,8 @@ function supplierBlock({ supplier, lines: own }: ReturnType<typeof bySupplier>[n
             line.product.name,
             quantityText(line.gross, line.unit),
             packsText(line),
-            `${dateText(line.orderBy)}${line.late ? ", late" : ""}`,
+            `${dayText(line.orderBy)}${line.late ? ", late" : ""}`,
+            dayText(line.comesOn),
             moneyText(line.total, ""),
             "",
           ],
@@ -66,17 +71,7 @@ function supplierBlock({ supplier, lines: own }: ReturnType<typeof bySupplier>[n
       ),
       {
         as: "total",
-        cells: [
-          "Total",
-          "",
-          "",
-          "",
-          moneyText(
-            own.reduce((sum, line) => sum.plus(line.total), own[0]!.total.minus(own[0]!.total)),
-            "",
-          ),
-          " ",
-        ],
+        cells: ["Total", "", "", "", "", moneyText(sumOf(own.map((line) => line.total)), ""), " "],
       },
     ],
   }
@@ -85,43 +80,110 @@ function supplierBlock({ supplier, lines: own }: ReturnType<typeof bySupplier>[n
 function price(result: JobResult): SheetModel[] {
   const { price } = result
   if (!price) return []
-  const line = (what: string, amount: (typeof price)["net"], as?: Row["as"]): Row => ({
+  const rooms = result.house.rooms.map((room) => room.name)
+  const trades = result.trades.map((trade) => trade.title)
+  const crewOf = (id: string) => result.programme.crews.find((crew) => crew.id === id)?.name ?? id
+  const line = (what: string, amount: Money, waste = "", as?: Row["as"]): Row => ({
     as,
-    cells: [what, moneyText(amount, "")],
+    cells: [what, waste, moneyText(amount, "")],
   })
+  const total = (what: string, amount: Money) => line(what, amount, "", "total")
+  const wasted = sumOf(price.materials.map((each) => each.waste))
+  const some = (lines: readonly unknown[], rows: Row[]) => (lines.length > 0 ? rows : [])
   return [
     {
-      ...sheet(
-        "price",
-        "Price worked out",
-        "Every line is rounded half up to the penny once; every total is the sum of its lines.",
-      ),
+      ...sheet("price", "Price worked out", roundingRule),
+      rests: vatRests(price),
       blocks: [
         {
           kind: "table",
           caption: "Price",
           columns: [
-            { label: "What", width: 70 },
-            { label: "£", as: "figure", width: 30 },
+            { label: "What", width: 62 },
+            { label: "Of which waste, spares, part packs £", as: "figure", width: 18 },
+            { label: "£", as: "figure", width: 20 },
           ],
           rows: [
             ...price.labour.map((each) =>
               line(
-                `Labour, ${result.programme.crews.find((crew) => crew.id === each.crew)?.name ?? each.crew}: ${fixed(each.hours, 1)} h at ${moneyText(each.rate, "£")}`,
+                `Labour, ${crewOf(each.crew)}: ${fixed(each.hours, 1)} h at ${moneyText(each.rate, "£")}`,
                 each.amount,
               ),
             ),
-            line("Labour", price.labourTotal, "total"),
-            line("Materials, as on the order sheets", price.materialsTotal, "total"),
+            total("Labour", price.labourTotal),
+            ...price.materials.map((each) =>
+              line(`Materials, ${each.what}`, each.amount, moneyText(each.waste, "")),
+            ),
+            line("Materials", price.materialsTotal, moneyText(wasted, ""), "total"),
+            ...some(price.plant, [
+              ...price.plant.map((each) => line(`Plant, ${each.what}`, each.amount)),
+              total("Plant", price.plantTotal),
+            ]),
             line("Overhead and profit", price.overheadAndProfit),
             line("Contingency", price.contingency),
-            ...price.provisional.map((each) => line(`Provisional: ${each.what}`, each.amount)),
-            line("Before tax", price.net, "total"),
-            line(`VAT at ${price.vatPercent} %: ${price.vatBecause}`, price.vat),
-            line("With tax", price.gross, "total"),
+            ...price.provisional.map((each) => line(`Provisional sum, ${each.what}`, each.amount)),
+            ...price.sums.map((each) => line(`Agreed change, ${each.what}`, each.amount)),
+            total("Before VAT", price.net),
+            ...price.taxes.map((tax) =>
+              line(`VAT at ${tax.percent} % on ${moneyText(tax.net, "£")}`, tax.vat),
+            ),
+            total("With VAT", price.gross),
           ],
+          note: "Labour is what the output rates of the trades’ rulebook entries give in hours, at each crew’s rate.",
         },
+        vatTable(price),
+        moneyTable("By room", price, {
+          label: "Room",
+          keyOf: (each) => roomOfLine(each, result),
+          order: rooms,
+        }),
+        moneyTable("By trade", price, {
+          label: "Trade",
+          keyOf: (each) => workOfLine(each, result),
+          order: trades,
+        }),
+        moneyTable("By stage of the work", price, {
+          label: "Stage",
+          keyOf: (each) => each.stage ?? "no stage of its own",
+          order: stages,
+        }),
+        moneyTable("By rate of VAT", price, {
+          label: "Rate",
+          keyOf: (each) => `${price.taxes[each.rate]!.percent} %`,
+        }),
+        ...paymentRecord(result),
       ],
+    },
+  ]
+}
+
+/** What is asked for, with room to write what was paid. */
+function paymentRecord(result: JobResult): Block[] {
+  const agreed = (result.account?.contract ?? result).price
+  const plan =
+    result.moneyFile && agreed ? paymentPlan(agreed.gross, result.moneyFile, result.programme) : null
+  if (!plan) return []
+  return [
+    {
+      kind: "table",
+      caption: "Payments of the agreed price",
+      columns: [
+        { label: "For", width: 34 },
+        { label: "Planned", as: "figure", width: 17 },
+        { label: "To pay £", as: "figure", width: 15 },
+        { label: "Invoice", as: "write", width: 12 },
+        { label: "Paid on", as: "write", width: 12 },
+        { label: "Paid £", as: "write", width: 12 },
+      ],
+      rows: [
+        ...plan.payments.map(
+          (each): Row => ({
+            cells: [each.what, dateText(each.reached), moneyText(each.toPay, ""), "", "", ""],
+          }),
+        ),
+        { as: "total", cells: ["Together", "", moneyText(plan.total, ""), " ", " ", " "] },
+      ],
+      note: "When VAT falls due on a stage payment and on what is held back is for a tax adviser to say.",
     },
   ]
 }

@@ -13,3 +13,8 @@ const unitWords: Record<string, string> = { m2: "m²", m: "m", l: "l", nr: "no."
 export function headroomLabel(height: Mm): string {
   return `Floor with over ${fixed(metres(height), 1)} m`
 }
+
+/** True for adhesives, sealants and the like, which are counted by the tube: their name tells. */
+export function isPaste({ name }: { name: string }): boolean {
+  return /adhesive|sealant|glue|grout|caulk|filler/i.test(name)
+}

@@ -56,7 +56,7 @@ describe("newCommand", () => {
     const files = readdirSync(join(jobsDir, "my-loft"), { recursive: true, encoding: "utf8" }).filter(
       (file) => file.endsWith(".yaml"),
     )
-    expect(files.length).toBe(6)
+    expect(files.length).toBe(7)
     for (const file of files) {
       const [first] = readFileSync(join(jobsDir, "my-loft", file), "utf8").split("\n")
       const kind = file.startsWith("rooms") ? "../../.schema/room" : `../.schema/${file.replace(".yaml", "")}`

@@ -18,6 +18,7 @@ describe("jsonSchemas", () => {
       "products",
       "programme",
       "money",
+      "variations",
       "catalogue",
     ])
     for (const schema of Object.values(schemas)) {

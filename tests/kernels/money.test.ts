@@ -4,6 +4,7 @@ import {
   money,
   moneyText,
   nothing,
+  shareOut,
   sumOf,
   taxOn,
   toPence,
@@ -26,6 +27,16 @@ describe("money", () => {
     const lines = [1, 1, 1].map((quantity) => lineTotal(quantity, money("0.335")))
     expect(sumOf(lines).toFixed(2)).toBe("1.02")
     expect(sumOf([]).equals(nothing)).toBe(true)
+  })
+
+  it("is shared out in pence that add up, none a whole penny off, by hand: 1.00 in three, and by weights of either sign", () => {
+    const shares = (total: string, weights: number[]) =>
+      shareOut(money(total), weights).map((each) => each.toFixed(2))
+    expect(shares("1.00", [1, 1, 1])).toEqual(["0.33", "0.34", "0.33"])
+    expect(shares("-1.00", [1, 1, 1])).toEqual(["-0.33", "-0.34", "-0.33"])
+    expect(shares("10.00", [3, 0, -1])).toEqual(["15.00", "0.00", "-5.00"])
+    expect(shares("0.05", [0, 0])).toEqual(["0.00", "0.05"])
+    expect(shares("0.05", [])).toEqual([])
   })
 
   it("sums exactly where binary fractions drift", () => {

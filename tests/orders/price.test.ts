@@ -6,19 +6,28 @@ import { rollProduct } from "../fixtures/products.ts"
 import { datedOf, moneyOf, stepOf } from "../fixtures/programme.ts"
 import { surveyed } from "../fixtures/rooms.ts"
 
-const line = (total: string): OrderLine => ({
+const line = (total: string, net = 1): OrderLine => ({
   product: rollProduct,
-  net: 1,
-  gross: 1,
+  net,
+  gross: net,
   unit: "m2",
   packs: [],
   bought: 1,
   total: money(total),
-  trades: [],
-  rooms: [],
+  uses: [{ trade: "floors", room: "R1", net, gross: net, stage: "floor" }],
+  trades: ["floors"],
+  rooms: ["R1"],
   neededOn: "2027-03-01",
+  earliest: "2027-03-01",
+  latest: "2027-03-01",
+  notBefore: null,
+  straightIn: false,
+  comesOn: "2027-03-01",
   orderBy: "2027-03-01",
   late: false,
+  packMass: null,
+  mass: null,
+  longest: 0,
   carry: null,
 })
 
@@ -33,11 +42,12 @@ describe("the price", () => {
     { crew: "decorator", perHour: "24.10" },
   ]
   const provisional = [{ what: "plaster made good", amount: "333.335" }]
-  const price = priceOf(
-    [line("41.50"), line("98.15"), line("0.07")],
+  const price = priceOf({
+    lines: [line("41.50"), line("98.15"), line("0.07")],
     programme,
-    moneyOf({ rates, provisional, overheadAndProfit: 12.5, contingency: 3 }),
-  )
+    file: moneyOf({ rates, provisional, overheadAndProfit: 12.5, contingency: 3 }),
+    sums: [],
+  })
 
   it("is that of a sum done by hand on paper, line by line, halves of a penny up", () => {
     const written = Object.fromEntries(
@@ -51,6 +61,8 @@ describe("the price", () => {
     expect(written).toEqual({
       materialsTotal: "139.72",
       labourTotal: "214.81",
+      plantTotal: "0.00",
+      sumsTotal: "0.00",
       provisionalTotal: "333.34",
       overheadAndProfit: "44.32",
       contingency: "10.64",
@@ -69,10 +81,38 @@ describe("the price", () => {
   })
 
   it("counts a crew without a rate as nothing, and it can be seen", () => {
-    const { labour } = priceOf([], programme, moneyOf({ rates: [] }))
+    const { labour } = priceOf({ lines: [], programme, file: moneyOf({ rates: [] }), sums: [] })
     expect(labour.map(({ crew, amount }) => [crew, amount.toFixed(2)])).toEqual([
       ["decorator", "0.00"],
       ["joiner", "0.00"],
     ])
+  })
+
+  it("adds plant to what carries overhead, and sums of variations as they stand, by hand", () => {
+    const plant = [{ what: "extractor", number: 3, unit: "week", amount: "38.005" }]
+    const sums = [
+      { what: "shelf", amount: "100.00", omit: false },
+      { what: "making good", amount: "40.004", omit: true },
+    ]
+    const own = priceOf({
+      lines: [],
+      programme,
+      file: moneyOf({ rates: [], plant, overheadAndProfit: 10, contingency: 0 }),
+      sums,
+    })
+    // 3 x 38.005 = 114.015, 114.02; 10 % of it 11.402, 11.40; 100.00 - 40.00 = 60.00; net 185.42; tax 37.084, 37.08
+    expect(own.plantTotal.toFixed(2)).toBe("114.02")
+    expect(own.overheadAndProfit.toFixed(2)).toBe("11.40")
+    expect(own.sums.map((each) => each.amount.toFixed(2))).toEqual(["100.00", "-40.00"])
+    expect([own.net, own.vat, own.gross].map((each) => each.toFixed(2))).toEqual([
+      "185.42",
+      "37.08",
+      "222.50",
+    ])
+  })
+
+  it("tells what of a product's price is waste, spares and part packs: 0.6 of 1 used of 41.50 leaves 16.60", () => {
+    const [own] = priceOf({ lines: [line("41.50", 0.6)], programme, file: moneyOf(), sums: [] }).materials
+    expect(own?.waste.toFixed(2)).toBe("16.60")
   })
 })

@@ -1,32 +1,59 @@
 import { describe, expect, it } from "vitest"
+import { dateText } from "../../src/kernels/calendar/date-text.ts"
 import { bySupplier, deliveriesSheet, packsText } from "../../src/sheets/deliveries.ts"
+import { leafProduct } from "../fixtures/products.ts"
 import { smallResult } from "../fixtures/small-job.ts"
 import { cellsOf, tablesOf } from "./sheets.ts"
 
 describe("deliveries", () => {
-  it("are a table a supplier, with packs to count and the last day to order", async () => {
-    const result = await smallResult()
+  it("are a table a drop, with packs to count, where to put them, what to read, and the last day to order", async () => {
+    const result = await smallResult((job) => ({
+      stores: [{ place: "the shed", takes: ["board" as const] }],
+      suppliers: job.suppliers,
+    }))
     const sheet = deliveriesSheet(result)
+    // The floor is laid from Monday 1 March, so boards come on Friday 26 February; ten days back is Tuesday 16 February.
     expect(tablesOf(sheet).map((table) => table.caption)).toEqual([
-      "From the flooring merchant",
-      "From the timber merchant",
+      "Fri 26 Feb 2027, from the flooring merchant: order by Tue 16 Feb 2027. about 171 kg",
+      "Tue 2 Mar 2027, from the timber merchant: order by Fri 26 Feb 2027. about 43 kg",
+      "At the end: count what is over; whole unopened packs go back while the supplier takes them",
     ])
-    // Needed on Monday 1 March; ten days back is Friday 19 February, so ordered by the day before: late on 15 February? No.
     expect(cellsOf(sheet)[0]).toEqual([
-      "oak board 14",
-      "7 × pack of 8",
-      "19.69 m²",
-      "Thu 18 Feb 2027",
-      "Mon 1 Mar 2027",
+      "oak board 14 (needed Mon 1 Mar 2027)",
+      "7 × pack of 8 (19.69 m²)",
+      "the shed",
       "",
       "",
+      "moisture _____ %",
     ])
   })
 
-  it("say what does not go up the stair", async () => {
+  it("say what does not go up the stair, first of all", async () => {
+    const [stair] = deliveriesSheet(await smallResult())!.blocks
+    expect(JSON.stringify(stair)).toContain(
+      "skirting 18 x 145: 4,400 long: cut below, or to no more than 3,300",
+    )
+  })
+
+  it("ask for the label of a fire-resisting leaf, and say why a thing must not come sooner", async () => {
     const result = await smallResult()
-    const [, skirting] = cellsOf(deliveriesSheet(result))
-    expect(skirting?.[0]).toBe("skirting 18 x 145 (4,400 long: cut below, or to no more than 3,300)")
+    const [line] = result.orders.lines
+    const drops = [
+      {
+        ...result.deliveries.drops[0]!,
+        lines: [{ ...line!, product: leafProduct, notBefore: "plaster dry" }],
+      },
+    ]
+    const [cells] = cellsOf(deliveriesSheet({ ...result, deliveries: { ...result.deliveries, drops } }))
+    expect(cells?.[0]).toContain(`not before ${dateText(line!.earliest)}: plaster dry`)
+    expect(cells?.[5]).toBe("label 30 minutes seen _____")
+  })
+
+  it("leave what is collected to its own list", async () => {
+    const result = await smallResult()
+    const drops = result.deliveries.drops.map((drop) => ({ ...drop, collect: true }))
+    const sheet = deliveriesSheet({ ...result, deliveries: { ...result.deliveries, drops } })
+    expect(tablesOf(sheet)).toHaveLength(1)
   })
 
   it("carry no price", async () => {
@@ -38,7 +65,7 @@ describe("deliveries", () => {
 
   it("are no sheet at all where nothing is bought", async () => {
     const result = await smallResult()
-    expect(deliveriesSheet({ ...result, orders: { ...result.orders, lines: [] } })).toBeNull()
+    expect(deliveriesSheet({ ...result, deliveries: { ...result.deliveries, drops: [] } })).toBeNull()
   })
 
   it("keep lines of one supplier together, whatever their order", async () => {

@@ -19,9 +19,9 @@ describe("the office's sheets", () => {
       .flatMap((table) => table.rows)
     let sum = 0
     for (const { as, cells } of rows) {
-      if (as !== "total") sum += pence(cells[4])
+      if (as !== "total") sum += pence(cells[5])
       else {
-        expect(pence(cells[4])).toBe(sum)
+        expect(pence(cells[5])).toBe(sum)
         sum = 0
       }
     }
@@ -31,11 +31,35 @@ describe("the office's sheets", () => {
   it("show a price whose lines add up", async () => {
     const sheets = officeSheets(await smallResult(() => ({ money: smallMoney })), [])
     const lines = cellsOf(sheets.find((sheet) => sheet.kind === "price"))
-    const amount = (start: string) => pence(lines.find(([what]) => what?.startsWith(start))?.[1])
-    const parts = ["Materials", "Overhead", "Contingency", "Provisional"].map(amount)
+    const amount = (start: string) => pence(lines.find(([what]) => what?.startsWith(start))?.[2])
+    const parts = ["Materials", "Overhead", "Contingency", "Provisional"].map((each) =>
+      each === "Materials" ? pence(lines.find(([what]) => what === each)?.[2]) : amount(each),
+    )
     expect(amount("Labour, joiners: 15.0 h at £31.17")).toBe(46755)
-    expect(amount("Before tax")).toBe(46755 + parts.reduce((sum, each) => sum + each, 0))
-    expect(amount("With tax")).toBe(amount("Before tax") + amount("VAT at 20 %: ordinary work"))
+    expect(amount("Before VAT")).toBe(46755 + parts.reduce((sum, each) => sum + each, 0))
+    expect(amount("With VAT")).toBe(amount("Before VAT") + amount("VAT at 20 %"))
+  })
+
+  it("show waste, spares and part packs of each product: 7 packs bought for 16.55 m2 of 19.69", async () => {
+    const sheets = officeSheets(await smallResult(() => ({ money: smallMoney })), [])
+    const lines = cellsOf(sheets.find((sheet) => sheet.kind === "price"))
+    // 7 x 98.15 = 687.05; 3.13624 of 19.68624 m2 over: 109.455
+    expect(lines.find(([what]) => what === "Materials, oak board 14")?.slice(1)).toEqual(["109.45", "687.05"])
+  })
+
+  it("add up the same by room, trade, stage and rate of VAT", async () => {
+    const sheets = officeSheets(await smallResult(() => ({ money: smallMoney })), [])
+    const tables = tablesOf(sheets.find((sheet) => sheet.kind === "price")).filter(({ caption }) =>
+      caption.startsWith("By "),
+    )
+    expect(tables.map(({ caption }) => caption)).toEqual([
+      "By room",
+      "By trade",
+      "By stage of the work",
+      "By rate of VAT",
+    ])
+    const totals = tables.map(({ rows }) => rows[rows.length - 1]!.cells.slice(1).join())
+    expect(new Set(totals).size).toBe(1)
   })
 
   it("print an overridden entry with the rulebook's own value and the reason", async () => {

@@ -15,34 +15,11 @@ import { pageRaster, worn } from "../press/inspect/raster.ts"
 import { textItems } from "../press/inspect/text.ts"
 import { contentLines, eventsOf, keysOutOfOrder, strictCsv } from "./formats.ts"
 import { type BuildRun, build, copyOfJob, ownFolder, ref, top } from "./job-copy.ts"
-
-/** What must never leave the office: each stands once in the job's files, and nowhere else. */
-const secrets = {
-  client: "Secret client Zaunkoenig",
-  provisional: "Secret allowance Zaunkoenig",
-  decision: "Secret choice Zaunkoenig",
-  note: "Secret note Zaunkoenig",
-  rate: "71.37",
-  provisionalAmount: "8765.43",
-  boardPrice: "77.13",
-}
+import { marked, secretFiles, secrets } from "./secrets.ts"
 
 /** A room's name, a site and a product as someone with a bad mind would write them. */
 const markup = "<b>x</b><script>"
 const longerMarkup = `</style><script>alert(1)</script>"'&amp;{{ 7*7 }}`
-
-const money = `rates:
-  - { crew: joiner, perHour: "${secrets.rate}" }
-  - { crew: decorator, perHour: "${secrets.rate}" }
-overheadAndProfit: 15
-contingency: 5
-vat: { percent: 20, because: ordinary work }
-provisional:
-  - { what: ${secrets.provisional}, amount: "${secrets.provisionalAmount}" }
-client:
-  decisions: [{ by: 2027-03-20, what: ${secrets.decision} }]
-  notes: [${secrets.note}]
-`
 
 const quoted = `'${longerMarkup.replaceAll("'", "''")}'`
 
@@ -51,7 +28,6 @@ const changes = [
   { file: `${ref}/job.yaml`, find: /^site: .*$/m, put: `site: ${quoted}` },
   { file: "catalogue.yaml", find: "name: Foil-faced underlay", put: `name: ${quoted}` },
   { file: `${ref}/job.yaml`, find: /^client: .*$/m, put: `foldOuts: true\nclient: ${secrets.client}` },
-  { file: "catalogue.yaml", find: '"34.90"', put: `"${secrets.boardPrice}"` },
 ]
 
 const code = /^code: (\w{8})$/m.exec(readFileSync(join(top, "jobs", ref, "job.yaml"), "utf8"))?.[1] ?? ""
@@ -68,7 +44,10 @@ interface Manifest {
 }
 
 beforeAll(async () => {
-  const jobs = copyOfJob(join(folder, "first"), { changes, files: { [`${ref}/money.yaml`]: money } })
+  const jobs = copyOfJob(join(folder, "first"), {
+    changes,
+    files: secretFiles,
+  })
   first = await build(jobs, output)
   if (first.status !== 0) throw new Error(`${first.out}\n${first.err}`)
   manifest = JSON.parse(readFileSync(inPrint("manifest.json"), "utf8"))
@@ -109,6 +88,7 @@ describe("the output tree", () => {
   it("holds the packs and the records of the job", () => {
     const names = readdirSync(join(output, "print", ref)).sort()
     expect(names.filter((name) => !name.endsWith(".pdf"))).toEqual([
+      "aftercare.ics",
       "cut-list.csv",
       "door-schedule.csv",
       "job.json",
@@ -169,7 +149,7 @@ describe("the output tree", () => {
 
 describe("built again in another folder, zone and language", () => {
   it("every file has the same bytes", async () => {
-    const jobs = copyOfJob(join(folder, "second place"), { changes, files: { [`${ref}/money.yaml`]: money } })
+    const jobs = copyOfJob(join(folder, "second place"), { changes, files: secretFiles })
     const again = join(folder, "second place", "out")
     const args = ["src/commands/run.ts", "build", "--jobs", jobs, "--output", again, "--only", ref]
     await promisify(execFile)(process.execPath, ["node_modules/tsx/dist/cli.mjs", ...args], {
@@ -314,14 +294,35 @@ describe("markup in a file's text", () => {
 })
 
 describe("what must stay in the office", () => {
-  const words = Object.values(secrets)
+  const thousands = (price: string) => price.replace(/\B(?=(\d{3})+\.)/g, ",")
+  const prices = [...marked, secrets.provisionalAmount, secrets.plantAmount, secrets.changeAmount]
+  const words = [...Object.values(secrets), ...prices, ...prices.map(thousands)]
 
   it("is on the office's and the client's paper, so it could be found elsewhere", async () => {
     const archive = await textOf(await opened(`print/${ref}/archive.pdf`))
     expect(archive).toContain("71.37")
-    expect(archive).toContain("8,765.43")
+    for (const amount of ["8,765.43", "4,321.98", "6,543.21", "72.41"]) expect(archive).toContain(amount)
+    for (const text of [secrets.because, secrets.plant, secrets.changeWhy]) expect(archive).toContain(text)
     const client = await textOf(await opened(`print/${ref}/client.pdf`))
-    expect(client).toContain(secrets.decision)
+    for (const own of [
+      "client",
+      "decision",
+      "note",
+      "assumption",
+      "exclusion",
+      "sample",
+      "payment",
+      "change",
+    ] as const)
+      expect(client, own).toContain(secrets[own])
+    for (const inner of [
+      secrets.rate,
+      secrets.decoratorRate,
+      secrets.overhead,
+      secrets.contingency,
+      ...marked,
+    ])
+      expect(client, inner).not.toContain(inner)
     expect(client).toContain("8,765.43")
   })
 

@@ -6,7 +6,7 @@ import { findingIn, type LocatedFinding, type YamlFile } from "../yaml-file.ts"
 
 /** Ids written twice where each must be its own; capitals alone make no difference, as file names are made of ids. */
 export function duplicates({ files, catalogue }: Draft): LocatedFinding[] {
-  const { house, rooms, products, programme } = files
+  const { house, rooms, products, programme, variations } = files
   const roomIds = rooms.map((yaml) => ({ yaml, path: ["id"] }))
   return [
     ...twice("room", roomIds),
@@ -19,6 +19,7 @@ export function duplicates({ files, catalogue }: Draft): LocatedFinding[] {
       ...idsIn(products, "products"),
     ]).filter((finding) => finding.at.file === products.file),
     ...twice("crew", idsIn(programme, "crews")),
+    ...(variations ? twice("variation", idsIn(variations, "variations")) : []),
     ...rooms.flatMap((room) => [
       ...twice("doorway", idsIn(room, "doors", "door")),
       ...twice("window or hole", [...idsIn(room, "windows"), ...idsIn(room, "holes")]),

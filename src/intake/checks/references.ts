@@ -14,11 +14,21 @@ export function references(draft: Draft): LocatedFinding[] {
   const findings: LocatedFinding[] = []
   for (const [yaml, schema] of filesWithSchemas(draft)) {
     walkSchema(schema, yaml.value, (visit) => {
-      findings.push(...unmet(yaml, visit, targets))
+      findings.push(...unmet(yaml, visit, targets, roomMeant(yaml, visit.path, draft)))
     })
   }
   return [...findings, ...joistWalls(draft)]
 }
+
+/** The room that a wall number of a file speaks of: the file's own, or the one that a variation names. */
+function roomMeant(yaml: YamlFile, path: (string | number)[], { files }: Draft): YamlFile {
+  if (yaml !== files.variations) return yaml
+  const named = textAt(yaml.value, ...path.slice(0, pathOfVariedRoom), "room")
+  return files.rooms.find((room) => named !== undefined && textAt(room.value, "id") === named) ?? yaml
+}
+
+/** Length of the path `variations, 0, rooms, 0`. */
+const pathOfVariedRoom = 4
 
 /** What may be referred to. `complete` is false where a file could not be read, so that nothing is missed in it. */
 interface Known {
@@ -88,11 +98,11 @@ function areRefused({ refused }: Draft["files"]): boolean {
   return refused.some(({ file }) => file === "rooms")
 }
 
-function unmet(yaml: YamlFile, visit: SchemaVisit, targets: Targets): LocatedFinding[] {
+function unmet(yaml: YamlFile, visit: SchemaVisit, targets: Targets, room: YamlFile): LocatedFinding[] {
   const { value, meta, path } = visit
   const refersTo = meta.refersTo as Reference | undefined
   if (refersTo === undefined) return []
-  if (refersTo === "wall-of-this-room") return beyondOutline(yaml, yaml, path)
+  if (refersTo === "wall-of-this-room") return beyondOutline(yaml, room, path)
   if (typeof value !== "string") return []
   const { what, ids, complete } = targets.known[refersTo]
   if (!ids.has(value))

@@ -11,22 +11,57 @@ const common = {
 }
 
 /** A floor board sold in packs. */
-export const board = z.strictObject({
-  ...common,
-  kind: z.literal("board"),
-  thickness,
-  width: length,
-  length,
-  perPack: z.number().int().positive().max(100),
-  packMass: z.number().positive().max(200).meta({ description: "Mass of a pack, kg." }),
-  pricePerM2: amount,
-  moves: z
-    .number()
-    .positive()
-    .max(1)
-    .optional()
-    .meta({ description: "Movement across the width against solid timber, as a share; the maker's figure." }),
-})
+export const board = z
+  .strictObject({
+    ...common,
+    kind: z.literal("board"),
+    thickness,
+    width: length,
+    length,
+    perPack: z.number().int().positive().max(100),
+    mix: z
+      .array(
+        z.strictObject({
+          length: length.meta({ description: "One length in the pack, mm." }),
+          perPack: z
+            .number()
+            .int()
+            .positive()
+            .max(100)
+            .meta({ description: "Boards of that length in every pack." }),
+        }),
+      )
+      .min(2)
+      .max(6)
+      .optional()
+      .meta({
+        description:
+          "Where a pack holds several lengths: how many boards of each, together perPack. The board's length is then the longest of them.",
+        examples: [
+          [
+            { length: 2200, perPack: 4 },
+            { length: 1820, perPack: 2 },
+            { length: 1300, perPack: 2 },
+          ],
+        ],
+      }),
+    packMass: z.number().positive().max(200).meta({ description: "Mass of a pack, kg." }),
+    pricePerM2: amount,
+    moves: z.number().positive().max(1).optional().meta({
+      description: "Movement across the width against solid timber, as a share; the maker's figure.",
+    }),
+  })
+  .superRefine(({ length, perPack, mix }, { addIssue }) => {
+    if (!mix) return
+    const wrong = (key: string, message: string) =>
+      addIssue({ code: "custom", path: [key], message, params: { code: "board-mix" } })
+    const together = mix.reduce((sum, each) => sum + each.perPack, 0)
+    const longest = Math.max(...mix.map((each) => each.length))
+    if (together !== perPack) wrong("perPack", `the mix has ${together} boards to a pack, not ${perPack}`)
+    if (longest !== length) wrong("length", `the longest board of the mix is ${longest}, not ${length}`)
+    if (new Set(mix.map((each) => each.length)).size < mix.length)
+      wrong("mix", "a length stands in the mix twice")
+  })
 
 /** A sheet or roll good sold by area. */
 export const roll = z.strictObject({
@@ -173,6 +208,43 @@ export const productsFile = z
       .max(200)
       .default([])
       .meta({ description: "Stock in hand: lengths in mm, otherwise units as sold." }),
+    suppliers: z
+      .array(
+        z.strictObject({
+          supplier: line.meta({
+            description: "As written with the products.",
+            examples: ["timber merchant"],
+          }),
+          days: z
+            .array(z.enum(["mon", "tue", "wed", "thu", "fri", "sat", "sun"]))
+            .min(1)
+            .max(7)
+            .optional()
+            .meta({ description: "Days on which it delivers; every working day where left out." }),
+          leadIn: z
+            .enum(["calendar", "working"])
+            .default("calendar")
+            .meta({ description: "Whether its lead times count calendar days or working days." }),
+          collect: z.boolean().default(false).meta({ description: "True if one drives there to collect." }),
+        }),
+      )
+      .max(50)
+      .default([])
+      .meta({ description: "How each supplier's goods come; delivered on any working day where left out." }),
+    stores: z
+      .array(
+        z.strictObject({
+          place: line.meta({ description: "Where goods wait for their day.", examples: ["the garage"] }),
+          takes: z
+            .array(z.enum(["board", "roll", "length", "leaf", "liquid", "each", "tile"]))
+            .min(1)
+            .max(7),
+          note: line.optional(),
+        }),
+      )
+      .max(20)
+      .default([])
+      .meta({ description: "Where to put what comes, by kind of product." }),
   })
   .meta({ id: "products", title: "products.yaml", description: "Products chosen for this job." })
 export type ProductsFile = z.infer<typeof productsFile>

@@ -1,6 +1,6 @@
 import { z } from "zod"
 import { bookedDelivery, household } from "./household.ts"
-import { amount, clockTime, day, id, line, percent, refersTo, text } from "./values.ts"
+import { clockTime, day, id, line, refersTo, text } from "./values.ts"
 
 /** `programme.yaml`: start, hours, crews, and the people in the house. */
 export const programmeFile = z
@@ -87,30 +87,3 @@ export const programmeFile = z
     description: "Start, hours, crews and the people in the house.",
   })
 export type ProgrammeFile = z.infer<typeof programmeFile>
-
-/** `money.yaml`: rates and shares; private. */
-export const moneyFile = z
-  .strictObject({
-    rates: z
-      .array(z.strictObject({ crew: refersTo("crew"), perHour: amount }))
-      .max(20)
-      .meta({ description: "Price of one hour of one person, by crew." }),
-    overheadAndProfit: percent,
-    contingency: percent,
-    vat: z.strictObject({ percent: z.union([z.literal(20), z.literal(5), z.literal(0)]), because: text }),
-    provisional: z
-      .array(z.strictObject({ what: line, amount }))
-      .max(50)
-      .default([]),
-    client: z
-      .strictObject({
-        decisions: z
-          .array(z.strictObject({ by: day, what: line }))
-          .max(50)
-          .default([]),
-        notes: z.array(text).max(50).default([]),
-      })
-      .default({ decisions: [], notes: [] }),
-  })
-  .meta({ id: "money", title: "money.yaml", description: "Labour rates, shares and VAT; never published." })
-export type MoneyFile = z.infer<typeof moneyFile>

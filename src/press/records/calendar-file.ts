@@ -1,18 +1,21 @@
 import { createEvents, type DateArray, type EventAttributes } from "ics"
+import { addDays } from "../../kernels/calendar/dates.ts"
 import type { Instant } from "../../kernels/calendar/instant.ts"
 import { instantAt } from "../../kernels/calendar/instant.ts"
 import { Fault } from "../../kernels/fault.ts"
+import type { IsoDate } from "../../kernels/units.ts"
+import { aftercareOf } from "../../sheets/client-aftercare.ts"
 import type { SetJob } from "../set-job.ts"
 
 /** `programme.ics` (RFC 5545): one event a step, in universal time; stamps come from the revision's day, never the clock. */
-export function calendarFile({ result, revision }: SetJob): string {
-  const { steps, zone, crews } = result.programme
-  const stamp = new Date(instantAt(revision.on, "00:00", zone)).toISOString().replace(/[-:]|\.\d+/g, "")
+export function calendarFile(job: SetJob): string {
+  const { result } = job
+  const { steps, crews } = result.programme
   const events = steps.map(
     ({ step, crew, start, finish }): EventAttributes => ({
       uid: `${encodeURIComponent(step.key)}@${result.job.code}`,
-      title: `${step.room ?? "House"}: ${step.title}`,
-      description: `${crews.find((each) => each.id === crew)?.name ?? crew}. ${step.detail}`,
+      title: oneLine(`${step.room ?? "House"}: ${step.title}`),
+      description: lines(`${crews.find((each) => each.id === crew)?.name ?? crew}. ${step.detail}`),
       start: utc(start),
       startInputType: "utc",
       startOutputType: "utc",
@@ -22,13 +25,56 @@ export function calendarFile({ result, revision }: SetJob): string {
       productId: "-//storey rod//programme//EN",
     }),
   )
-  const { error, value } = createEvents(events, {
-    productId: "-//storey rod//programme//EN",
-    calName: result.job.title,
-  })
+  return calendarText(job, events, { productId: "-//storey rod//programme//EN", calName: result.job.title })
+}
+
+/** `aftercare.ics` (RFC 5545): one event of a whole day for each time that something is due after the finish. */
+export function aftercareFile(job: SetJob): string {
+  const { result } = job
+  const productId = "-//storey rod//aftercare//EN"
+  const events = aftercareOf(result).flatMap((care) =>
+    care.due.map(
+      (day): EventAttributes => ({
+        uid: `aftercare-${care.id}-${day}@${result.job.code}`,
+        title: oneLine(care.what),
+        description: lines(care.how),
+        start: dayOf(day),
+        end: dayOf(addDays(day, 1)),
+        transp: "TRANSPARENT",
+        productId,
+      }),
+    ),
+  )
+  return calendarText(job, events, { productId, calName: `${result.job.title}: aftercare` })
+}
+
+function calendarText(
+  { result, revision }: SetJob,
+  events: EventAttributes[],
+  head: { productId: string; calName: string },
+): string {
+  const zone = result.programme.zone
+  const stamp = new Date(instantAt(revision.on, "00:00", zone)).toISOString().replace(/[-:]|\.\d+/g, "")
+  const { error, value } = createEvents(events, { ...head, calName: oneLine(head.calName) })
   if (error || !value)
     throw new Fault(`the calendar file of ${result.job.ref} was refused: ${error?.message}`)
   return folded(value.replace(/^DTSTAMP:.*$/gm, () => `DTSTAMP:${stamp}`))
+}
+
+/** Text without line ends and control characters: a name stays a name, whatever was written into it. */
+function oneLine(text: string): string {
+  return lines(text).replace(/\n+/g, " ")
+}
+
+/** Text whose only control character is the line feed, which the format can escape. */
+function lines(text: string): string {
+  // biome-ignore lint/suspicious/noControlCharactersInRegex: those are what is taken out
+  return text.replace(/\r\n?|[\u0085\u2028\u2029]/g, "\n").replace(/[\u0000-\u0009\u000b-\u001f\u007f]+/g, " ")
+}
+
+function dayOf(date: IsoDate): DateArray {
+  const [year = 0, month = 1, day = 1] = date.split("-").map(Number)
+  return [year, month, day]
 }
 
 /** Longest line of a calendar file in bytes, its end not counted (RFC 5545, 3.1). */

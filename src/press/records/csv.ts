@@ -35,7 +35,9 @@ function ordersCsv({ result }: SetJob): string {
       "bought",
       "price",
       "order by",
-      "on site",
+      "comes on",
+      "needed on",
+      "not before",
       "rooms",
     ],
     result.orders.lines.map((line) => [
@@ -48,7 +50,9 @@ function ordersCsv({ result }: SetJob): string {
       Number(fixed(line.bought, 3)),
       line.total.toFixed(2),
       line.orderBy,
+      line.comesOn,
       line.neededOn,
+      line.notBefore === null ? "" : line.earliest,
       line.rooms.join(" "),
     ]),
   )
@@ -139,5 +143,8 @@ export function csvText(head: readonly string[], rows: readonly (readonly Cell[]
 }
 
 function harmless(cell: Cell): Cell {
-  return typeof cell === "string" && /^[=+\-@\t\r]/.test(cell) ? `'${cell}` : cell
+  return typeof cell === "string" && formula.test(cell) ? `'${cell}` : cell
 }
+
+/** What spreadsheets take for a formula: its signs, full-width ones too, also after blanks, and a cell that begins with a line end. */
+const formula = /^(?:\s*[=+\-@\uFF1D\uFF0B\uFF0D\uFF20]|[\t\r\n])/u

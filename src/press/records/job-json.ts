@@ -66,7 +66,20 @@ export function jobJson({ ref, result, sheets, revision }: SetJob): string {
       lines: orders.lines.map(({ product, ...line }) => ({ product: product.id, ...line })),
       cutLists: orders.cutLists.map(({ product, plan }) => ({ product: product.id, plan })),
     },
+    deliveries: result.deliveries.drops.map(({ lines, ...drop }) => ({
+      ...drop,
+      products: lines.map((line) => line.product.id),
+    })),
     price: result.price,
+    variations: (result.account?.changes ?? []).map(({ variation, before, after }) => ({
+      id: variation.id,
+      what: variation.what,
+      accepted: variation.accepted ?? null,
+      declined: variation.declined ?? null,
+      price: before.price && after?.price ? after.price.gross.minus(before.price.gross) : null,
+      finishBefore: before.programme.finish,
+      finishAfter: after?.programme.finish ?? null,
+    })),
     findings: result.findings.map(({ code, severity, at, message }) => ({ code, severity, at, message })),
     sheets: sheets.map(({ number, kind, title, room, trade, audience, hosted }) => ({
       number,

@@ -1,5 +1,5 @@
 import type { SetJob } from "../set-job.ts"
-import { calendarFile } from "./calendar-file.ts"
+import { aftercareFile, calendarFile } from "./calendar-file.ts"
 import { csvFiles } from "./csv.ts"
 import { jobJson } from "./job-json.ts"
 
@@ -21,6 +21,7 @@ export function recordFiles(job: SetJob): RecordFile[] {
     { name: "job.json", text: jobJson(job), mime: "application/json" },
     ...csvFiles(job).map((file) => ({ ...file, mime: "text/csv" })),
     { name: "programme.ics", text: calendarFile(job), mime: "text/calendar" },
+    { name: "aftercare.ics", text: aftercareFile(job), mime: "text/calendar" },
   ]
   made.set(job, now)
   return now

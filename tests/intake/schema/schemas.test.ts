@@ -2,10 +2,12 @@ import { describe, expect, it } from "vitest"
 import type { z } from "zod"
 import { houseFile } from "../../../src/intake/schema/house.ts"
 import { jobFile } from "../../../src/intake/schema/job.ts"
+import { moneyFile } from "../../../src/intake/schema/money.ts"
 import { catalogueFile, productKinds, productsFile } from "../../../src/intake/schema/products.ts"
-import { moneyFile, programmeFile } from "../../../src/intake/schema/programme.ts"
+import { programmeFile } from "../../../src/intake/schema/programme.ts"
 import { roomFile } from "../../../src/intake/schema/room.ts"
 import { amount, clockTime, day, length, level, line } from "../../../src/intake/schema/values.ts"
+import { variation, variationsFile } from "../../../src/intake/schema/variations.ts"
 import { moneyOf, programmeOf } from "../../fixtures/programme.ts"
 import { houseOf, roomWritten } from "../../fixtures/rooms.ts"
 import { smallJob } from "../../fixtures/small-job.ts"
@@ -18,6 +20,13 @@ const files: [string, z.ZodType, unknown][] = [
   ["catalogue.yaml", catalogueFile, { products: [...smallJob().products.values()] }],
   ["programme.yaml", programmeFile, programmeOf()],
   ["money.yaml", moneyFile, moneyOf()],
+  [
+    "variations.yaml",
+    variationsFile,
+    {
+      variations: [{ id: "V1", on: "2027-02-01", asked: "client", what: "a shelf", rooms: [{ room: "C2" }] }],
+    },
+  ],
 ]
 
 describe.each(files)("%s", (_, schema, sound) => {
@@ -35,6 +44,17 @@ describe.each(files)("%s", (_, schema, sound) => {
   it("has a title and a description for the editor", () => {
     expect(schema.meta()?.title).toMatch(/\S/)
     expect(schema.meta()?.description).toMatch(/\S/)
+  })
+})
+
+describe("a variation", () => {
+  it("is accepted, declined or open, never both", () => {
+    const given = { id: "V1", on: "2027-02-01", asked: "client", what: "a shelf" }
+    const both = { ...given, accepted: "2027-02-02", declined: "2027-02-02" }
+    expect(variation.safeParse(given).success).toBe(true)
+    expect(variation.safeParse(both).error?.issues.map((issue) => issue.message)).toEqual([
+      "expected `accepted` or `declined`, not both",
+    ])
   })
 })
 

@@ -28,7 +28,7 @@ export function escapeSheet({ doors, escape: wayOut, job, cautions, rests }: Esc
       "How high the floors lie, the way out, and what guidance asks of the doors and of what encloses the stair.",
     room: null,
     trade: "doors",
-    audience: ["trade", "client", "office"],
+    audience: ["trade", "office"],
     hosted: true,
     orientation: "portrait",
     datum: "Heights of finished floors above the lowest ground beside the house",

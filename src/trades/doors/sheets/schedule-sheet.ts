@@ -23,7 +23,7 @@ export function scheduleSheet({ doors, quantities, job, cautions, rests }: Sched
     purpose: "Every doorway of the house: what guidance asks at least, what we hang, and why.",
     room: null,
     trade: "doors",
-    audience: ["trade", "client", "office"],
+    audience: ["trade", "office"],
     hosted: true,
     orientation: "landscape",
     datum: "Sizes in mm; trims are the most that comes off an edge",
