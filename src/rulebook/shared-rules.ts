@@ -3,6 +3,24 @@ import type { RuleEntry } from "./entry.ts"
 /** Constants that several trades and stages share. */
 export const sharedRules: RuleEntry[] = [
   {
+    id: "snag-view",
+    what: "distance from which painted and varnished surfaces are looked at, by daylight, wall lights off",
+    value: 2000,
+    unit: "mm",
+    range: "new homes; a usual measure elsewhere",
+    status: "published",
+    source: "NHBC Standards, 9.1.10 Paint finishes (as of 2 January 2024)",
+  },
+  {
+    id: "snag-view-ware",
+    what: "distance from which sanitaryware is looked at, by daylight",
+    value: 500,
+    unit: "mm",
+    range: "new homes; a usual measure elsewhere",
+    status: "published",
+    source: "NHBC Standards, 9.1.11 Sanitary fittings, as quoted by a training page",
+  },
+  {
     id: "floor-heating-before",
     what: "heating on and room weathertight before boards come in",
     value: 10,

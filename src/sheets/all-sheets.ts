@@ -5,6 +5,7 @@ import { clientSheets } from "./client.ts"
 import { collectionsSheet } from "./collections.ts"
 import { deliveriesSheet } from "./deliveries.ts"
 import { glanceSheet, hasWork } from "./glance.ts"
+import { noSleepingSheets } from "./first-night.ts"
 import { type JobResult, resultsIn } from "./job-result.ts"
 import { numbered, type Sheet } from "./numbers.ts"
 import { officeSheets } from "./office.ts"
@@ -13,6 +14,8 @@ import { quantitiesSheet } from "./quantities.ts"
 import { registerSheet } from "./register.ts"
 import { sawSheet } from "./saw.ts"
 import { sequenceSheet } from "./sequence.ts"
+import { siteSheets } from "./site-sheets.ts"
+import { snagSheet } from "./snags.ts"
 import { surveySheet } from "./survey.ts"
 import { surveyForm } from "./survey-form.ts"
 import { storeyPlansSheet } from "./survey-storeys.ts"
@@ -40,6 +43,7 @@ function workingSheets(result: JobResult): SheetModel[] {
     ...visitSheets(result),
     storeyPlansSheet(result),
     ...result.results.filter((each) => each.room === null).flatMap((each) => each.sheets),
+    ...siteSheets(result),
     sawSheet(result),
     deliveriesSheet(result),
     collectionsSheet(result),
@@ -48,11 +52,13 @@ function workingSheets(result: JobResult): SheetModel[] {
     .filter((room) => hasWork(result, room))
     .flatMap((room) => [
       glanceSheet(result, room),
+      ...noSleepingSheets(result, room),
       sequenceSheet(result, room),
       quantitiesSheet(result, room),
       ...resultsIn(result, room).flatMap((each) => each.sheets),
       cautionsSheet(result, room),
       surveySheet(result, room),
+      snagSheet(result, room),
     ])
   const untouched = result.house.rooms
     .filter((room) => !hasWork(result, room))

@@ -6,6 +6,7 @@ import type { DatedStep } from "../programme/programme.ts"
 import { roomPlan } from "../survey/drawings/room-plan.ts"
 import type { Room } from "../survey/room.ts"
 import { datumText } from "../trades/datum.ts"
+import { noSleeping } from "./first-night.ts"
 import { type JobResult, resultsIn } from "./job-result.ts"
 import { headroomLabel } from "./words.ts"
 
@@ -24,6 +25,7 @@ export function glanceSheet(result: JobResult, room: Room): SheetModel {
     orientation: "portrait",
     datum: datumText(room),
     blocks: [
+      ...noSleeping(result, room),
       sizes(result, room, floorBuildUp),
       {
         kind: "drawing",

@@ -20,6 +20,8 @@ export const kindNumbers: Readonly<Record<string, number>> = {
   tiling: 12,
   survey: 13,
   "door-tag": 14,
+  snags: 15,
+  "no-sleeping": 16,
   // the job
   contents: 50,
   "door-schedule": 51,
@@ -55,6 +57,16 @@ export const kindNumbers: Readonly<Record<string, number>> = {
   variations: 85,
   "handover-record": 86,
   register: 87,
+  // the site and the people in the house
+  "end-of-day": 90,
+  evenings: 91,
+  "first-night": 92,
+  "doors-below": 93,
+  "trade-handover": 94,
+  protection: 95,
+  daywork: 96,
+  diary: 97,
+  "heat-before-wood": 98,
 }
 
 /** A sheet with the number printed on it, e.g. `A1-04`, and the same in small letters for its address. */

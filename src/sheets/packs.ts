@@ -11,6 +11,16 @@ export interface Pack<S extends Sheet = Sheet> {
   sheets: S[]
 }
 
+/** Kinds of sheet that are copied day after day. */
+const dayByDay: ReadonlySet<string> = new Set(["end-of-day", "diary", "daywork"])
+
+function copied<S extends Sheet>(sheets: readonly S[]): Pack<S>[] {
+  const own = sheets.filter((sheet) => dayByDay.has(sheet.kind))
+  return own.length > 0
+    ? [{ id: "day-by-day", title: "Sheets to copy, one a day", bound: false, sheets: own }]
+    : []
+}
+
 /** The packs of a job by reader: one a room, one a trade, the client's, fold-outs if wanted, the office's archive, and the whole job bound. */
 export function packsOf<S extends Sheet>(result: JobResult, sheets: readonly S[]): Pack<S>[] {
   const rooms = result.house.rooms.flatMap((room): Pack<S>[] => {
@@ -40,6 +50,7 @@ export function packsOf<S extends Sheet>(result: JobResult, sheets: readonly S[]
       bound: false,
       sheets: sheets.filter((sheet) => sheet.kind === "survey-form"),
     },
+    ...copied(sheets),
     { id: "client", title: "For the client", bound: false, sheets: client },
     ...(foldOuts.length > 0
       ? [{ id: "fold-outs", title: "Fold-outs on A3", bound: false, sheets: foldOuts }]

@@ -1,0 +1,187 @@
+import { dateText } from "../kernels/calendar/date-text.ts"
+import type { Block, Row, SheetModel } from "../kernels/paper.ts"
+import { wayOut } from "../programme/way-out.ts"
+import { waysOf } from "../programme/ways.ts"
+import { alarmPlaces } from "./evenings-of-job.ts"
+import type { JobResult } from "./job-result.ts"
+
+/** The sheet that is ticked and signed every evening before the last one leaves; null where nobody lives in the house. */
+export function endOfDaySheet(result: JobResult): SheetModel | null {
+  const { house, programme } = result
+  if (!house.occupied || programme.steps.length === 0) return null
+  return {
+    kind: "end-of-day",
+    title: "End of day",
+    purpose:
+      "One each evening: walk the way out from every bed, tick, sign, hang it in the hall. An empty box is put right before you leave.",
+    room: null,
+    trade: null,
+    audience: ["trade", "office"],
+    hosted: true,
+    orientation: "portrait",
+    datum: null,
+    blocks: [
+      {
+        kind: "boxes",
+        caption: "This evening (see J-91 for what is special today)",
+        labels: ["Date", "Last out, at", "By", "Told to, in the house"],
+      },
+      beds(result),
+      doorways(result),
+      around(result),
+      promises(result),
+      { kind: "sign", roles: ["Foreman", "Household"] },
+    ],
+    rests: [],
+  }
+}
+
+/** Who sleeps where, and the way each walks out. */
+function beds(result: JobResult): Block {
+  const { house, programmeFile, programme } = result
+  const ways = waysOf(house)
+  const sleeps = programmeFile.household?.sleeps ?? []
+  const rows = [...ways.slept].map((id): Row => {
+    const room = house.rooms.find((each) => each.id === id)!
+    const who = sleeps.filter((each) => each.room === id).map((each) => each.who)
+    return { cells: [`${id} ${room.name}`, who.join("; ") || "ask", routeText(id, result), ""] }
+  })
+  const night = programme.firstNight
+  return {
+    kind: "table",
+    caption: "Beds, and the way out walked from each to the open air",
+    columns: [
+      { label: "Sleeps in", width: 24 },
+      { label: "Who", width: 26 },
+      { label: "Way out", width: 66 },
+      { label: "Walked", as: "tick", width: 11 },
+    ],
+    rows,
+    ...(night
+      ? {
+          note: `Nobody sleeps in ${night.rooms.join(", ")} before the evening of ${dateText(night.on)} and the signed sheet J-92.`,
+        }
+      : {}),
+  }
+}
+
+/** A way out in words: `B1 → D5 → B4 First landing → S1 → C1 Hall → D14 → outside`. */
+export function routeText(room: string, { house }: Pick<JobResult, "house">): string {
+  const way = wayOut(room, house)
+  if (!way) return "no way out is written: ask"
+  const parts = way.through.map(({ id }, index) => {
+    const next = way.rooms[index + 1]
+    const name = house.rooms.find((each) => each.id === next)?.name
+    return next ? `${id} → ${next} ${name}` : `${id} → open air`
+  })
+  return [room, ...parts].join(" → ")
+}
+
+/** Doorways on the ways out, two a row: the leaf is on, shuts, latches. */
+function doorways({ house }: JobResult): Block {
+  const found = new Set([...waysOf(house).slept].flatMap((room) => wayOut(room, house)?.openings ?? []))
+  const doors = house.doors.filter((door) => found.has(door))
+  const half = Math.ceil(doors.length / 2)
+  const cells = (door: (typeof doors)[number] | undefined) =>
+    door ? [door.id, door.name, ""] : ["", "", "–"]
+  return {
+    kind: "table",
+    caption: "Every doorway on the way: leaf on its hinges, shut, latched, not wedged",
+    columns: twice([
+      { label: "Door", as: "mark", width: 9 },
+      { label: "Where", width: 40 },
+      { label: "Latches", as: "tick", width: 13 },
+    ]),
+    rows: doors.slice(0, half).map((door, index) => ({
+      cells: [...cells(door), ...cells(doors[half + index])],
+    })),
+    note: "A leaf that was off to be hung or painted is back by evening. Where none can be: stay, or board it and tell the household.",
+  }
+}
+
+/** What else is looked at, two a row. */
+function around(result: JobResult): Block {
+  const checks = checksOf(result)
+  const half = Math.ceil(checks.length / 2)
+  return {
+    kind: "table",
+    caption: "Round the house",
+    columns: twice([
+      { label: "Look at", width: 50 },
+      { label: "So", as: "tick", width: 12 },
+    ]),
+    rows: checks.slice(0, half).map((text, index) => {
+      const other = checks[half + index]
+      return { cells: [text, "", other ?? "Also:", ""] }
+    }),
+  }
+}
+
+/** The evening's checks of a house, in the order they are walked. */
+export function checksOf(result: JobResult): string[] {
+  const { house, programmeFile } = result
+  const ways = waysOf(house)
+  const used = house.stairs.filter((stair) => ways.lived.has(stair.toRoom))
+  const added = house.stairs.filter((stair) => !ways.lived.has(stair.toRoom))
+  const baths = house.rooms.filter((room) => room.use === "bathroom" && ways.lived.has(room.id))
+  const exits = house.doors.filter((door) => door.finalExit)
+  const alarms = alarmPlaces(result).map(({ room }) => room)
+  const screens = programmeFile.household?.screens ?? []
+  return [
+    ...used.map(({ id, name }) => `Stair ${id} (${name}): dry, clear, lit; handrail and guarding on`),
+    ...added.map(({ id, name }) => `Stair ${id} (${name}): closed off, nobody goes up`),
+    ...baths.map(({ id, name }) => `${id} ${name}: door locks from inside, WC flushes, water runs`),
+    ...exits.map(({ id, name }) => `${name} (${id}) opens from inside without a key`),
+    alarms.length > 0
+      ? `Alarms bare and lit: ${alarms.join(", ")}; one pressed, all sound`
+      : "A working smoke alarm on each storey, bare; pressed",
+    "Power on again; no bare end; extension leads unplugged",
+    "Water and heating on again; no drip",
+    "Tools unplugged, blades off or guarded, batteries off charge; locked away",
+    "Oily rags out of the house: hung singly outdoors, or wet in a closed metal tin",
+    "Solvent and paint shut and stored; no hot work in the last hour",
+    ...screens.map(({ at }) => `Dust screen shut: ${at}`),
+    "Swept by vacuum where people walk; no nail, no cable, no wet edge",
+    "Windows and roof shut; site door locked, keys as promised",
+  ]
+}
+
+/** Noise, screens, breakthrough, keys, parking and skip, as they were promised. */
+function promises(result: JobResult): Block {
+  return {
+    kind: "table",
+    caption: "As promised",
+    columns: [
+      { label: "What", width: 20 },
+      { label: "Promised", width: 92 },
+      { label: "Kept", as: "tick", width: 11 },
+    ],
+    rows: promisesOf(result).map(([what, text]) => ({ cells: [what, text, ""] })),
+  }
+}
+
+/** What the household was promised, in words. */
+export function promisesOf({ programmeFile, programme }: JobResult): [string, string][] {
+  const { hours, quiet, household } = programmeFile
+  const days = (list: readonly string[]) =>
+    list.map((day) => `${day[0]!.toUpperCase()}${day.slice(1)}`).join(", ")
+  const work = hours.map(({ from, to }) => `${from} to ${to}`).join(" and ")
+  const calm = quiet.map(({ days: on, from, to }) => `${days(on)} ${from} to ${to}`)
+  const screens = (household?.screens ?? []).map(
+    ({ at, up, down }) =>
+      `${at}: up ${dateText(up)}, down ${down ? dateText(down) : `with the last covers, ${dateText(programme.finish)}`}`,
+  )
+  const through = household?.breakthrough
+  return [
+    ["Noise", `${days(programmeFile.days)} ${work}${calm.length > 0 ? `; quiet ${calm.join("; ")}` : ""}`],
+    ...(screens.length > 0 ? [["Dust screen", screens.join("; ")] as [string, string]] : []),
+    ...(through ? [["Breakthrough", `${through.at}: ${dateText(through.on)}`] as [string, string]] : []),
+    ["Keys", household?.keys ?? "not agreed: ask"],
+    ["Parking", household?.parking ?? "not agreed: ask"],
+    ["Skip", household?.skip ?? "not agreed: ask"],
+  ]
+}
+
+function twice<T>(columns: readonly T[]): T[] {
+  return [...columns, ...columns]
+}

@@ -1,0 +1,73 @@
+import { dayText } from "../kernels/calendar/date-text.ts"
+import { clockAt, type Instant } from "../kernels/calendar/instant.ts"
+import type { Row, SheetModel } from "../kernels/paper.ts"
+import type { Evening } from "../programme/evenings.ts"
+import { eveningsIn } from "./evenings-of-job.ts"
+import type { JobResult } from "./job-result.ts"
+
+/** What is special about each evening: leaves hung that day, alarm covers to take off, wet floors, work that goes on over night. */
+export function eveningsSheet(result: JobResult): SheetModel | null {
+  const evenings = eveningsIn(result)
+  if (evenings.length === 0) return null
+  return {
+    kind: "evenings",
+    title: "Evenings of the programme",
+    purpose:
+      "Find the day, then fill in the end-of-day sheet (J-90): what to take off, shut, keep dry and make safe that evening.",
+    room: null,
+    trade: null,
+    audience: ["trade", "office"],
+    hosted: true,
+    orientation: "portrait",
+    datum: null,
+    blocks: [
+      {
+        kind: "table",
+        caption: "Evening by evening",
+        columns: [
+          { label: "Day", as: "figure", width: 17 },
+          { label: "Hung today: must latch", width: 18 },
+          { label: "Alarm covers off, at the latest", width: 27 },
+          { label: "Wet: nobody walks until", width: 30 },
+          { label: "Goes on tomorrow: make safe", width: 50 },
+          { label: "Done", as: "tick", width: 10 },
+        ],
+        rows: evenings.map((evening) => eveningRow(evening, result)),
+        note: "An alarm is covered only while dust flies in its room or next door, one after the other where that can be, and somebody stays in the house meanwhile; every cover is off before the last one leaves. The programme as dated leaves no doorway on a way out open, no stair in use wet at bedtime and no alarm covered on any of these evenings.",
+      },
+    ],
+    rests: ["programme-dust-reach"],
+  }
+}
+
+function eveningRow(evening: Evening, { programme }: JobResult): Row {
+  const { zone } = programme
+  const hung = evening.doorways.filter(({ leaf }) => leaf === "today").map(({ door }) => door)
+  const covers = evening.covers.map(({ room, off }) => `${room} ${clockAt(off, zone).time}`)
+  const wet = new Map<string, Instant>()
+  for (const { room, until } of evening.wet) if ((wet.get(room) ?? 0) < until) wet.set(room, until)
+  const wetText = [...wet].map(([room, until]) => {
+    const { date, time } = clockAt(until, zone)
+    return `${room} ${dayText(date)} ${time}`
+  })
+  const over = evening.overnight.map(
+    ({ step }) => `${step.room ?? "House"}: ${step.title}${safeText(step.trade)}`,
+  )
+  return {
+    cells: [
+      dayText(evening.date),
+      hung.join(", "),
+      covers.join(", "),
+      wetText.join("; "),
+      over.join("; "),
+      "",
+    ],
+  }
+}
+
+/** What work left for the morrow may leave open, by trade. */
+function safeText(trade: string): string {
+  if (trade === "electrics") return " (ends safe, supply on)"
+  if (trade === "plumbing") return " (pipes shut, water on)"
+  return ""
+}
