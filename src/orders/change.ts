@@ -48,10 +48,9 @@ function uplift({ overheadAndProfit, contingency, labourTotal, materialsTotal, p
   return base.isZero() ? money(1) : base.plus(overheadAndProfit).plus(contingency).dividedBy(base)
 }
 
-/** Costs by what they are for, where they differ: goods over the whole job, labour by trade and crew. */
+/** Costs by what they are for, where they differ: goods over the whole job, labour by crew. */
 function changedCosts(before: Price, after: Price): ChangedCost[] {
-  const keyOf = (line: BillLine) =>
-    `${line.kind}/${line.product ?? line.what}/${line.kind === "labour" ? line.trade : ""}`
+  const keyOf = (line: BillLine) => `${line.kind}/${line.product ?? line.what}`
   const sums = new Map<string, { line: BillLine; cost: Money; rooms: Map<string | null, Money> }>()
   const add = (line: BillLine, sign: 1 | -1) => {
     const key = keyOf(line)
@@ -70,7 +69,7 @@ function changedCosts(before: Price, after: Price): ChangedCost[] {
       return {
         kind: line.kind,
         what: line.what,
-        trade: line.trade,
+        trade: line.kind === "labour" ? null : line.trade,
         room: changed.length === 1 ? changed[0]! : null,
         cost,
       }

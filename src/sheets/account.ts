@@ -1,7 +1,8 @@
-import { dateText } from "../kernels/calendar/date-text.ts"
+import { dateText, dayText } from "../kernels/calendar/date-text.ts"
 import { moneyText } from "../kernels/money.ts"
 import type { Block, Row, SheetModel } from "../kernels/paper.ts"
 import { orderChanges, priceChange } from "../orders/change.ts"
+import type { OrderLine } from "../orders/orders.ts"
 import { runningAccount, standing } from "./client-variations.ts"
 import { packsText } from "./deliveries.ts"
 import type { Change, JobResult } from "./job-result.ts"
@@ -106,29 +107,47 @@ function finish(before: JobResult, after: JobResult): Block {
 function orders(before: JobResult, after: JobResult): Block[] {
   const changed = orderChanges(before.orders.lines, after.orders.lines)
   if (changed.length === 0) return [{ kind: "text", paragraphs: ["Orders: none changes."] }]
-  const packs = (line: Parameters<typeof packsText>[0] | null) => (line ? packsText(line) : "none")
-  const by = (line: { orderBy: string } | null) => (line ? dateText(line.orderBy) : "–")
+  const packs = (line: OrderLine | null) => (line ? packsText(line) : "none")
+  const by = (line: OrderLine | null) => (line ? dayText(line.orderBy) : "–")
+  const amounts = changed.filter((each) => packs(each.before) !== packs(each.after))
+  const days = changed.filter((each) => !amounts.includes(each))
   return [
-    {
-      kind: "table",
-      caption: "Orders that change",
-      columns: [
-        { label: "What", width: 34 },
-        { label: "Was", as: "figure", width: 18 },
-        { label: "Now", as: "figure", width: 18 },
-        { label: "Order by, was", as: "figure", width: 15 },
-        { label: "Now", as: "figure", width: 15 },
-      ],
-      rows: changed.map((each) => ({
-        cells: [
-          each.line.product.name,
-          packs(each.before),
-          packs(each.after),
-          by(each.before),
-          by(each.after),
-        ],
-      })),
-    },
+    ...(amounts.length > 0
+      ? [
+          {
+            kind: "table" as const,
+            caption: "Orders that change",
+            columns: [
+              { label: "What", width: 30 },
+              { label: "Was", as: "figure" as const, width: 22 },
+              { label: "Now", as: "figure" as const, width: 22 },
+              { label: "Order by, was", as: "figure" as const, width: 13 },
+              { label: "Now", as: "figure" as const, width: 13 },
+            ],
+            rows: amounts.map((each) => ({
+              cells: [
+                each.line.product.name,
+                packs(each.before),
+                packs(each.after),
+                by(each.before),
+                by(each.after),
+              ],
+            })),
+          },
+        ]
+      : []),
+    ...(days.length > 0
+      ? [
+          {
+            kind: "text" as const,
+            paragraphs: [
+              `The same packs, but another last day to order: ${days
+                .map((each) => `${each.line.product.name}, ${by(each.after)} (was ${by(each.before)})`)
+                .join("; ")}.`,
+            ],
+          },
+        ]
+      : []),
   ]
 }
 

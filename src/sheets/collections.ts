@@ -38,7 +38,7 @@ function tripTable(trip: Drop, { deliveries }: JobResult): Block {
   const long = longest > 0 ? `, longest ${mmText(longest)} mm` : ""
   return {
     kind: "table",
-    caption: `${dateText(trip.on)}, at the ${trip.supplier}: ordered ahead by ${dateText(trip.orderBy)}. ${massText(trip)}${long}`,
+    caption: `${dateText(trip.on)}, at the ${trip.supplier}: ordered ahead by ${dateText(trip.orderBy)}; ${massText(trip)}${long}`,
     columns: [
       { label: "What", width: 34 },
       { label: "Packs", as: "figure", width: 24 },

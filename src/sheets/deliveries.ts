@@ -1,4 +1,4 @@
-import { dateText } from "../kernels/calendar/date-text.ts"
+import { dateText, dayText } from "../kernels/calendar/date-text.ts"
 import type { Block, Row, SheetModel } from "../kernels/paper.ts"
 import { fixed, mmText } from "../kernels/units.ts"
 import { type Drop, placeOf, type Surplus } from "../orders/deliveries.ts"
@@ -100,8 +100,8 @@ export function massText({ mass, unweighed }: Pick<Drop, "mass" | "unweighed">):
 /** What is checked of a line besides count, batch and damage, with a place to write. */
 function readText({ product }: OrderLine): string {
   if (product.kind === "board" || (product.kind === "length" && product.material !== "metal"))
-    return "moisture _____ %"
-  if (product.kind === "leaf" && product.fire !== "none") return `label ${product.fire} minutes seen _____`
+    return "moisture ___ %"
+  if (product.kind === "leaf" && product.fire !== "none") return `label ${product.fire} minutes seen ___`
   return ""
 }
 
@@ -109,20 +109,20 @@ function dropTable(drop: Drop, { deliveries }: JobResult): Block {
   const late = drop.lines.some((line) => line.late)
   return {
     kind: "table",
-    caption: `${dateText(drop.on)}, from the ${drop.supplier}: order by ${dateText(drop.orderBy)}${late ? ", late: ring today" : ""}. ${massText(drop)}`,
+    caption: `${dateText(drop.on)}, from the ${drop.supplier}: order by ${dateText(drop.orderBy)}${late ? ", late: ring today" : ""}; ${massText(drop)}`,
     columns: [
       { label: "What", width: 30 },
       { label: "Packs", as: "figure", width: 21 },
       { label: "Put in", width: 15 },
       { label: "All here", as: "tick", width: 7 },
       { label: "Batch", as: "write", width: 11 },
-      { label: "Read", width: 17 },
+      { label: "Read", width: 18 },
     ],
     rows: drop.lines.map(
       (line): Row => ({
         cells: [
           `${line.product.name}${whenText(line)}`,
-          `${packsText(line)} (${quantityText(line.bought, line.unit)})`,
+          packsText(line) + holdsText(line),
           line.straightIn
             ? `straight into ${line.rooms.join(", ")}`
             : (placeOf(line, deliveries.places) ?? ""),
@@ -135,12 +135,18 @@ function dropTable(drop: Drop, { deliveries }: JobResult): Block {
   }
 }
 
+/** What the packs hold together, where that is not plain from their number. */
+function holdsText(line: OrderLine): string {
+  const count = line.packs.reduce((sum, pack) => sum + pack.count, 0)
+  return line.unit === "nr" && line.bought === count ? "" : ` (${quantityText(line.bought, line.unit)})`
+}
+
 /** When it is needed and why it must not come sooner. */
 function whenText(line: OrderLine): string {
-  const needed = `needed ${dateText(line.neededOn)}`
+  const needed = `needed ${dayText(line.neededOn)}`
   return line.notBefore === null
     ? ` (${needed})`
-    : ` (${needed}; not before ${dateText(line.earliest)}: ${line.notBefore})`
+    : ` (${needed}; not before ${dayText(line.earliest)}: ${line.notBefore})`
 }
 
 function returns(surplus: readonly Surplus[]): Block[] {

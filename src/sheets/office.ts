@@ -168,8 +168,8 @@ function paymentRecord(result: JobResult): Block[] {
       kind: "table",
       caption: "Payments of the agreed price",
       columns: [
-        { label: "For", width: 34 },
-        { label: "Planned", as: "figure", width: 17 },
+        { label: "For", width: 31 },
+        { label: "Planned", as: "figure", width: 22 },
         { label: "To pay £", as: "figure", width: 15 },
         { label: "Invoice", as: "write", width: 12 },
         { label: "Paid on", as: "write", width: 12 },

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest"
-import { dateText } from "../../src/kernels/calendar/date-text.ts"
+import { dayText } from "../../src/kernels/calendar/date-text.ts"
 import { bySupplier, deliveriesSheet, packsText } from "../../src/sheets/deliveries.ts"
 import { leafProduct } from "../fixtures/products.ts"
 import { smallResult } from "../fixtures/small-job.ts"
@@ -14,17 +14,17 @@ describe("deliveries", () => {
     const sheet = deliveriesSheet(result)
     // The floor is laid from Monday 1 March, so boards come on Friday 26 February; ten days back is Tuesday 16 February.
     expect(tablesOf(sheet).map((table) => table.caption)).toEqual([
-      "Fri 26 Feb 2027, from the flooring merchant: order by Tue 16 Feb 2027. about 171 kg",
-      "Tue 2 Mar 2027, from the timber merchant: order by Fri 26 Feb 2027. about 43 kg",
+      "Fri 26 Feb 2027, from the flooring merchant: order by Tue 16 Feb 2027; about 171 kg",
+      "Tue 2 Mar 2027, from the timber merchant: order by Fri 26 Feb 2027; about 43 kg",
       "At the end: count what is over; whole unopened packs go back while the supplier takes them",
     ])
     expect(cellsOf(sheet)[0]).toEqual([
-      "oak board 14 (needed Mon 1 Mar 2027)",
+      "oak board 14 (needed Mon 1 Mar)",
       "7 × pack of 8 (19.69 m²)",
       "the shed",
       "",
       "",
-      "moisture _____ %",
+      "moisture ___ %",
     ])
   })
 
@@ -45,8 +45,8 @@ describe("deliveries", () => {
       },
     ]
     const [cells] = cellsOf(deliveriesSheet({ ...result, deliveries: { ...result.deliveries, drops } }))
-    expect(cells?.[0]).toContain(`not before ${dateText(line!.earliest)}: plaster dry`)
-    expect(cells?.[5]).toBe("label 30 minutes seen _____")
+    expect(cells?.[0]).toContain(`not before ${dayText(line!.earliest)}: plaster dry`)
+    expect(cells?.[5]).toBe("label 30 minutes seen ___")
   })
 
   it("leave what is collected to its own list", async () => {

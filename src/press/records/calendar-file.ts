@@ -66,10 +66,12 @@ function oneLine(text: string): string {
   return lines(text).replace(/\n+/g, " ")
 }
 
+// biome-ignore lint/suspicious/noControlCharactersInRegex: those are what is taken out
+const controls = /[\u0000-\u0009\u000b-\u001f\u007f]+/g
+
 /** Text whose only control character is the line feed, which the format can escape. */
 function lines(text: string): string {
-  // biome-ignore lint/suspicious/noControlCharactersInRegex: those are what is taken out
-  return text.replace(/\r\n?|[\u0085\u2028\u2029]/g, "\n").replace(/[\u0000-\u0009\u000b-\u001f\u007f]+/g, " ")
+  return text.replace(/\r\n?|[\u0085\u2028\u2029]/g, "\n").replace(controls, " ")
 }
 
 function dayOf(date: IsoDate): DateArray {

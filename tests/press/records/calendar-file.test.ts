@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest"
-import { calendarFile, folded } from "../../../src/press/records/calendar-file.ts"
+import { aftercareFile, calendarFile, folded } from "../../../src/press/records/calendar-file.ts"
 import { setJob } from "../../../src/press/set-job.ts"
 import { smallResult } from "../../fixtures/small-job.ts"
 import { contentLines, eventsOf } from "../../whole/formats.ts"
@@ -30,6 +30,37 @@ describe("the calendar file", () => {
 
   it("is the same each time", async () => {
     expect(await fileWith("Lay", "boards")).toBe(await fileWith("Lay", "boards"))
+  })
+})
+
+describe("the calendar of aftercare", () => {
+  const bad = "x\r\nATTENDEE:mailto:x@example\u2028BEGIN:VALARM\u0000; a, b\\c"
+
+  it("has a whole day for each time something is due, and its own id", async () => {
+    const events = eventsOf(aftercareFile(setJob("tiny", await smallResult())))
+    expect(events.map((event) => event.get("DTSTART;VALUE=DATE") ?? event.get("DTSTART"))).toEqual([
+      "20280303",
+    ])
+    expect(events[0]?.get("DTSTAMP")).toBe("20270215T000000Z")
+    expect(new Set(events.map((event) => event.get("UID"))).size).toBe(events.length)
+  })
+
+  it("takes the name of a product and of the job as text, whatever they hold", async () => {
+    const result = await smallResult((job) => ({
+      job: { ...job.job, title: bad },
+      products: new Map([...job.products].map(([id, each]) => [id, { ...each, name: bad }])),
+    }))
+    for (const text of [aftercareFile(setJob("tiny", result)), calendarFile(setJob("tiny", result))]) {
+      const lines = contentLines(text)
+      expect(lines.filter((line) => /^(ATTENDEE|BEGIN:VALARM)/.test(line))).toEqual([])
+      expect(lines.filter((line) => line.startsWith("BEGIN:"))).toHaveLength(1 + eventsOf(text).length)
+      expect(text.includes("\u0000")).toBe(false)
+      expect(text.replaceAll("\r\n", "")).not.toMatch(/[\r\n]/)
+    }
+    const [event] = eventsOf(aftercareFile(setJob("tiny", result)))
+    expect(event?.get("DESCRIPTION")).toContain(
+      "x\\nATTENDEE:mailto:x@example\\nBEGIN:VALARM \\; a\\, b\\\\c",
+    )
   })
 })
 

@@ -21,7 +21,22 @@ describe("text as CSV", () => {
     ])
   })
 
-  it.each(["=1+1", "+44", "-2 mm", "@SUM(A1)", "\tx", "\rx", '=HYPERLINK("https://x","y")'])(
+  it.each([
+    "=1+1",
+    "+44",
+    "-2 mm",
+    "@SUM(A1)",
+    "\tx",
+    "\rx",
+    "\n=1",
+    '=HYPERLINK("https://x","y")',
+    "  =1+1",
+    "\u00a0=1+1",
+    "\uff1d1+1",
+    "\uff0b1",
+    "\uff0d1",
+    "\uff20x",
+  ])(
     "%j is set off, so that no spreadsheet runs it (OWASP, CSV injection: = + - @ tab and return)",
     (cell) => {
       const [, [first = ""] = []] = strictCsv(csvText(["a"], [[cell]]))
