@@ -19,7 +19,7 @@ const limits = generatedLimits
 const board = generatedBoard
 const taskOf = generatedFloor
 /** How many generated rooms are laid and verified, and the first of them; set GENERATED and FROM for more. */
-const rooms = Number(process.env.GENERATED ?? 40)
+const rooms = Number(process.env.GENERATED ?? 30)
 const firstRoom = Number(process.env.FROM ?? 1)
 const longRun = 4 * 3600 * 1000
 
