@@ -18,7 +18,7 @@ const endOutside: Mm = 270
 const rowFigure: Mm = 2.5
 const workFigure: Mm = 3.5
 /** Room that a row's name takes across the row on paper, mm; and the box the floor itself is drawn in, mm. */
-const nameSpace: Mm = 4
+const nameSpace: Mm = 3.7
 const widest: Mm = 150
 const tallest: Mm = 120
 /** Distance of the dimension lines of the first line on paper, mm. */
