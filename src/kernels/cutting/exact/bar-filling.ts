@@ -5,6 +5,8 @@ export interface BarToFill {
   capacity: number
   /** Steps of the search at most. */
   steps: number
+  /** All types by `rankedTypes`, where they are known already. */
+  ranked?: ArrayLike<number>
 }
 
 /** A filled bar: pieces of each type, their value, and whether no filling is worth more. */
@@ -22,11 +24,11 @@ export interface FillingFound {
  */
 export function bestFilling(
   widths: readonly number[],
-  { values, available, capacity, steps }: BarToFill,
+  { values, available, capacity, steps, ranked = rankedTypes(widths, values) }: BarToFill,
 ): FillingFound {
-  const order = rankedTypes(widths, values, available, capacity)
+  const order = fitting(ranked, { widths, available, capacity })
   const depth = order.length
-  const rate = order.map((type) => (values[type] as number) / (widths[type] as number))
+  const rate = Float64Array.from(order, (type) => (values[type] as number) / (widths[type] as number))
   const narrowest = narrowestFrom(widths, order)
   const chosen = new Int32Array(depth)
   let best: Int32Array = chosen.slice()
@@ -64,36 +66,41 @@ export function bestFilling(
     at++
   }
   const counts = new Array<number>(widths.length).fill(0)
-  order.forEach((type, index) => {
-    counts[type] = best[index] as number
-  })
+  for (let index = 0; index < depth; index++) counts[order[index] as number] = best[index] as number
   return { counts, value: most, exact: at < 0, steps: steps - left }
 }
 
 /** A filling must be better by more than binary noise. */
 const NEARLY = 1 + 1e-12
 
-function rankedTypes(
-  widths: readonly number[],
-  values: ArrayLike<number>,
-  available: ArrayLike<number>,
-  capacity: number,
-): number[] {
-  const order: number[] = []
-  for (let type = 0; type < widths.length; type++) {
-    if (
-      (values[type] as number) > 0 &&
-      (available[type] as number) > 0 &&
-      (widths[type] as number) <= capacity
-    )
-      order.push(type)
-  }
-  const rate = (type: number) => (values[type] as number) / (widths[type] as number)
-  return order.sort((a, b) => rate(b) - rate(a) || a - b)
+/** Types worth something, in order of value for width. */
+export function rankedTypes(widths: readonly number[], values: ArrayLike<number>): Int32Array {
+  const rate = Float64Array.from(widths, (width, type) => (values[type] as number) / width)
+  const worth = widths.flatMap((_, type) => ((values[type] as number) > 0 ? [type] : []))
+  return Int32Array.from(worth.sort((a, b) => (rate[b] as number) - (rate[a] as number) || a - b))
 }
 
-function narrowestFrom(widths: readonly number[], order: readonly number[]): number[] {
-  const narrowest = new Array<number>(order.length + 1).fill(Number.POSITIVE_INFINITY)
+/** The types of which there are pieces and that fit, in the same order. */
+function fitting(
+  ranked: ArrayLike<number>,
+  {
+    widths,
+    available,
+    capacity,
+  }: { widths: readonly number[]; available: ArrayLike<number>; capacity: number },
+): Int32Array {
+  const order = new Int32Array(ranked.length)
+  let count = 0
+  for (let at = 0; at < ranked.length; at++) {
+    const type = ranked[at] as number
+    if ((available[type] as number) > 0 && (widths[type] as number) <= capacity) order[count++] = type
+  }
+  return order.subarray(0, count)
+}
+
+function narrowestFrom(widths: readonly number[], order: Int32Array): Float64Array {
+  const narrowest = new Float64Array(order.length + 1)
+  narrowest[order.length] = Number.POSITIVE_INFINITY
   for (let at = order.length - 1; at >= 0; at--)
     narrowest[at] = Math.min(narrowest[at + 1] as number, widths[order[at] as number] as number)
   return narrowest

@@ -52,35 +52,40 @@ class Enumeration {
     this.#counts = new Array<number>(model.widths.length).fill(0)
     const capacity = Math.max(0, ...model.stocks.map((stock) => stock.capacity))
     this.#over = (capacity + 1) * (model.widths.length + 1) > TABLE_CELLS
-    this.#rest = this.#over ? [] : restTable(model, this.#prices, capacity)
-    effort.spend(this.#over ? 0 : (capacity + 1) * model.widths.length)
+    const kept = tables.get(proved)
+    this.#rest = kept ?? (this.#over ? [] : restTable(model, this.#prices, capacity))
+    if (kept || this.#over) return
+    tables.set(proved, this.#rest)
+    effort.spend((capacity + 1) * model.widths.length)
   }
 
   columns(): Column[] | undefined {
     for (const stock of this.#stocks) {
       if (this.#over) return undefined
-      this.#choose(0, this.#model.stocks[stock]?.capacity ?? 0, this.#need[stock] as number, stock)
+      const capacity = this.#model.stocks[stock]?.capacity ?? 0
+      if ((this.#rest[0]?.[capacity] as number) < (this.#need[stock] as number)) continue
+      this.#choose(0, capacity, this.#need[stock] as number, stock)
     }
     this.#effort.spend((this.#nodes % NODES_PER_CHECK) * STEPS_PER_NODE)
     return this.#over ? undefined : this.#found
   }
 
-  /** How many of this width go in; `need` is the price still wanted of the rest. */
-  #choose(type: number, room: number, need: number, stock: number): void {
-    if (this.#over || (this.#rest[type]?.[room] as number) < need) return
+  /** The pieces chosen as they are, and with one or more of each width from `from` on; `need` is the price still wanted. */
+  #choose(from: number, room: number, need: number, stock: number): void {
     if (++this.#nodes % NODES_PER_CHECK === 0) this.#check()
-    if (type === this.#model.widths.length) {
-      this.#keep(room, stock)
-      return
+    const { widths, demand } = this.#model
+    for (let type = from; type < widths.length && !this.#over; type++) {
+      if ((this.#rest[type]?.[room] as number) < need) return
+      const width = widths[type] as number
+      const price = this.#prices[type] as number
+      const most = Math.min(demand[type] as number, Math.floor(room / width))
+      for (let count = most; count > 0; count--) {
+        this.#counts[type] = count
+        this.#choose(type + 1, room - count * width, need - count * price, stock)
+      }
+      this.#counts[type] = 0
     }
-    const width = this.#model.widths[type] as number
-    const price = this.#prices[type] as number
-    const most = Math.min(this.#model.demand[type] as number, Math.floor(room / width))
-    for (let count = most; count >= 0; count--) {
-      this.#counts[type] = count
-      this.#choose(type + 1, room - count * width, need - count * price, stock)
-    }
-    this.#counts[type] = 0
+    if (need <= 0 && !this.#over) this.#keep(room, stock)
   }
 
   #keep(room: number, stock: number): void {
@@ -120,6 +125,9 @@ class Enumeration {
     if (this.#effort.exhausted || this.#nodes > NODES_AT_MOST) this.#over = true
   }
 }
+
+/** The tables of prices asked about again; a model has prices of its own. */
+const tables = new WeakMap<ProvedPrices, Float64Array[]>()
 
 /** Nodes between two looks at the effort. */
 const NODES_PER_CHECK = 4096

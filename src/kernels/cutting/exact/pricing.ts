@@ -1,5 +1,5 @@
 import type { CuttingModel } from "../cutting-model.ts"
-import { bestFilling } from "./bar-filling.ts"
+import { bestFilling, rankedTypes } from "./bar-filling.ts"
 import type { Effort } from "./effort.ts"
 import { Knapsack } from "./knapsack.ts"
 
@@ -10,6 +10,8 @@ export class Pricing {
   readonly #knapsack: Knapsack
   readonly #values: number[]
   readonly #counts: number[][]
+  #ranked: Int32Array = new Int32Array(0)
+  #rankedFor: ArrayLike<number> | undefined
   #byTable = false
   #exact = false
 
@@ -28,7 +30,10 @@ export class Pricing {
     if (!this.#exact) this.#table(values, available)
   }
 
-  /** Finds good fillings in so many steps for each stock at most; `exact` says whether they are the best. */
+  /**
+   * Finds good fillings in so many steps for each stock at most; `exact` says whether they are the best.
+   * @param values not to be changed while they are asked for again: their order is kept
+   */
   quick(values: ArrayLike<number>, available: ArrayLike<number>, atMost = QUICK_STEPS): void {
     const cells = this.#knapsack.cells(values, available)
     if (cells <= SMALL_TABLE) {
@@ -37,10 +42,16 @@ export class Pricing {
     }
     this.#byTable = false
     this.#exact = true
+    if (this.#rankedFor !== values) {
+      this.#ranked = rankedTypes(this.#model.widths, values)
+      this.#rankedFor = values
+      this.#effort.spend(STEPS_TO_RANK * this.#model.widths.length)
+    }
+    const ranked = this.#ranked
     const steps = Math.min(atMost, Math.ceil(cells / (CELLS_PER_STEP * this.#model.stocks.length)))
     this.#model.stocks.forEach(({ capacity }, stock) => {
-      const found = bestFilling(this.#model.widths, { values, available, capacity, steps })
-      this.#effort.spend(found.steps * CELLS_PER_STEP + STEPS_TO_RANK * this.#model.widths.length)
+      const found = bestFilling(this.#model.widths, { values, available, capacity, steps, ranked })
+      this.#effort.spend(found.steps * CELLS_PER_STEP + STEPS_TO_SIEVE * this.#model.widths.length)
       this.#values[stock] = found.value
       this.#counts[stock] = found.counts
       this.#exact &&= found.exact
@@ -79,5 +90,6 @@ const QUICK_STEPS = 3_000
 const SMALL_TABLE = 20_000
 /** Cells of a table that take as long as one step of the search. */
 const CELLS_PER_STEP = 4
-/** Steps counted for ranking one type before a search. */
+/** Steps counted for ranking one type, and for asking of one whether it fits, before a search. */
 const STEPS_TO_RANK = 100
+const STEPS_TO_SIEVE = 10
