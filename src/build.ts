@@ -1,6 +1,7 @@
 import type { Job } from "./intake/job.ts"
 import type { Variation } from "./intake/schema/variations.ts"
 import type { Finding } from "./kernels/finding.ts"
+import { bookedFindings } from "./orders/booked.ts"
 import { lateChoices } from "./orders/choices.ts"
 import { cutLists } from "./orders/cut-lists.ts"
 import { deliveriesOf } from "./orders/deliveries.ts"
@@ -118,6 +119,7 @@ async function asAgreed(
       ...works.flatMap((work) => work.findings),
       ...sawn,
       ...programme.findings,
+      ...bookedFindings(job.programme.booked, lines),
       ...lateChoices(job.money, lines),
     ],
   }

@@ -2,6 +2,7 @@ import { datesBetween } from "../kernels/calendar/dates.ts"
 import { clockAt, type Instant } from "../kernels/calendar/instant.ts"
 import { spansOn } from "../kernels/calendar/work-calendar.ts"
 import type { IsoDate } from "../kernels/units.ts"
+import type { Step } from "../trades/trade.ts"
 import type { DatedStep, Programme, Site } from "./programme.ts"
 import { type WayOut, wayOut } from "./way-out.ts"
 import type { Ways } from "./ways.ts"
@@ -85,12 +86,17 @@ function eveningOf(date: IsoDate, worked: readonly DatedStep[], given: EveningsG
     doorways: [...doors.values()].flatMap((door) => leafAt(door, ends, given) ?? []),
     covers: coversOn(worked, spans, given),
     wet: programme.steps.flatMap(({ step, start, ready }) =>
-      step.room && step.gate?.forbids.includes("walk") && start < ends && ready > ends
+      step.room && isFloor(step) && step.gate?.forbids.includes("walk") && start < ends && ready > ends
         ? [{ key: step.key, room: step.room, until: ready }]
         : [],
     ),
     overnight: worked.filter(({ start, finish }) => start < ends && finish > ends),
   }
+}
+
+/** Work on the floor itself: what must not be trodden on is not a painted door. */
+function isFloor({ stage }: Step): boolean {
+  return stage === "tile" || stage === "deck" || stage === "floor" || stage === "oil"
 }
 
 /** Rooms slept in on the night of a date: those below, and from the first night on those of the new storey. */

@@ -25,7 +25,7 @@ export function doorsBelowSheet(result: JobResult): SheetModel | null {
         kind: "table",
         caption: "One day for each door",
         columns: [
-          { label: "Day", as: "figure", width: 24 },
+          { label: "Day", as: "figure", width: 27 },
           { label: "Door", as: "mark", width: 9 },
           { label: "Where", width: 34 },
           { label: "Opened from", as: "figure", width: 15 },

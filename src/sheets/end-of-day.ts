@@ -1,4 +1,4 @@
-import { dateText } from "../kernels/calendar/date-text.ts"
+import { dateText, dayText } from "../kernels/calendar/date-text.ts"
 import type { Block, Row, SheetModel } from "../kernels/paper.ts"
 import { wayOut } from "../programme/way-out.ts"
 import { waysOf } from "../programme/ways.ts"
@@ -12,8 +12,7 @@ export function endOfDaySheet(result: JobResult): SheetModel | null {
   return {
     kind: "end-of-day",
     title: "End of day",
-    purpose:
-      "One each evening: walk the way out from every bed, tick, sign, hang it in the hall. An empty box is put right before you leave.",
+    purpose: "One each evening: walk, tick, sign, hang in the hall. Put an empty box right before you leave.",
     room: null,
     trade: null,
     audience: ["trade", "office"],
@@ -77,23 +76,26 @@ export function routeText(room: string, { house }: Pick<JobResult, "house">): st
   return [room, ...parts].join(" → ")
 }
 
-/** Doorways on the ways out, two a row: the leaf is on, shuts, latches. */
+/** Doorways side by side. */
+const doorsAcross = 3
+
+/** Doorways on the ways out, three a row: the leaf is on, shuts, latches. */
 function doorways({ house }: JobResult): Block {
   const found = new Set([...waysOf(house).slept].flatMap((room) => wayOut(room, house)?.openings ?? []))
   const doors = house.doors.filter((door) => found.has(door))
-  const half = Math.ceil(doors.length / 2)
+  const rows = Math.ceil(doors.length / doorsAcross)
   const cells = (door: (typeof doors)[number] | undefined) =>
     door ? [door.id, door.name, ""] : ["", "", "–"]
   return {
     kind: "table",
     caption: "Every doorway on the way: leaf on its hinges, shut, latched, not wedged",
-    columns: twice([
-      { label: "Door", as: "mark", width: 9 },
-      { label: "Where", width: 40 },
-      { label: "Latches", as: "tick", width: 13 },
-    ]),
-    rows: doors.slice(0, half).map((door, index) => ({
-      cells: [...cells(door), ...cells(doors[half + index])],
+    columns: Array.from({ length: doorsAcross }, () => [
+      { label: "Door", as: "mark" as const, width: 9 },
+      { label: "Where", width: 22 },
+      { label: "Latches", as: "tick" as const, width: 11 },
+    ]).flat(),
+    rows: Array.from({ length: rows }, (_, row) => ({
+      cells: Array.from({ length: doorsAcross }, (_, column) => cells(doors[column * rows + row])).flat(),
     })),
     note: "A leaf that was off to be hung or painted is back by evening. Where none can be: stay, or board it and tell the household.",
   }
@@ -128,21 +130,21 @@ export function checksOf(result: JobResult): string[] {
   const alarms = alarmPlaces(result).map(({ room }) => room)
   const screens = programmeFile.household?.screens ?? []
   return [
-    ...used.map(({ id, name }) => `Stair ${id} (${name}): dry, clear, lit; handrail and guarding on`),
-    ...added.map(({ id, name }) => `Stair ${id} (${name}): closed off, nobody goes up`),
-    ...baths.map(({ id, name }) => `${id} ${name}: door locks from inside, WC flushes, water runs`),
-    ...exits.map(({ id, name }) => `${name} (${id}) opens from inside without a key`),
+    ...used.map(({ id }) => `Stair ${id}: dry, clear, lit, rail and guarding on`),
+    ...added.map(({ id }) => `Stair ${id}: closed off, nobody goes up`),
+    ...baths.map(({ id, name }) => `${id} ${name}: locks, flushes, water runs`),
+    ...exits.map(({ id, name }) => `${name} ${id}: opens inside without a key`),
     alarms.length > 0
-      ? `Alarms bare and lit: ${alarms.join(", ")}; one pressed, all sound`
-      : "A working smoke alarm on each storey, bare; pressed",
-    "Power on again; no bare end; extension leads unplugged",
-    "Water and heating on again; no drip",
-    "Tools unplugged, blades off or guarded, batteries off charge; locked away",
-    "Oily rags out of the house: hung singly outdoors, or wet in a closed metal tin",
-    "Solvent and paint shut and stored; no hot work in the last hour",
-    ...screens.map(({ at }) => `Dust screen shut: ${at}`),
-    "Swept by vacuum where people walk; no nail, no cable, no wet edge",
-    "Windows and roof shut; site door locked, keys as promised",
+      ? `Alarms bare, all sound: ${alarms.join(", ")}`
+      : "A working smoke alarm on each storey, bare",
+    "Power on; no bare end, no loose plate",
+    "Water and heating on; no drip",
+    "Tools and chargers unplugged, locked away",
+    "Oily rags out: hung singly, or wet in a shut tin",
+    "Solvent shut away; no hot work in the last hour",
+    ...screens.map(({ at }) => `Screen shut: ${at}`),
+    "Where people walk: vacuumed, no nail, no cable",
+    "Windows and roof shut; site door locked",
   ]
 }
 
@@ -169,7 +171,7 @@ export function promisesOf({ programmeFile, programme }: JobResult): [string, st
   const calm = quiet.map(({ days: on, from, to }) => `${days(on)} ${from} to ${to}`)
   const screens = (household?.screens ?? []).map(
     ({ at, up, down }) =>
-      `${at}: up ${dateText(up)}, down ${down ? dateText(down) : `with the last covers, ${dateText(programme.finish)}`}`,
+      `${at}: up ${dayText(up)}, down ${down ? dayText(down) : `with the last covers, ${dayText(programme.finish)}`}`,
   )
   const through = household?.breakthrough
   return [

@@ -25,11 +25,11 @@ export function eveningsSheet(result: JobResult): SheetModel | null {
         kind: "table",
         caption: "Evening by evening",
         columns: [
-          { label: "Day", as: "figure", width: 17 },
-          { label: "Hung today: must latch", width: 18 },
+          { label: "Day", as: "figure", width: 23 },
+          { label: "Hung today: must latch", width: 17 },
           { label: "Alarm covers off, at the latest", width: 27 },
           { label: "Wet: nobody walks until", width: 30 },
-          { label: "Goes on tomorrow: make safe", width: 50 },
+          { label: "Goes on tomorrow: make safe", width: 46 },
           { label: "Done", as: "tick", width: 10 },
         ],
         rows: evenings.map((evening) => eveningRow(evening, result)),
@@ -43,19 +43,19 @@ export function eveningsSheet(result: JobResult): SheetModel | null {
 function eveningRow(evening: Evening, { programme }: JobResult): Row {
   const { zone } = programme
   const hung = evening.doorways.filter(({ leaf }) => leaf === "today").map(({ door }) => door)
-  const covers = evening.covers.map(({ room, off }) => `${room} ${clockAt(off, zone).time}`)
+  const covers = evening.covers.map(({ room, off }) => unbroken(`${room} ${clockAt(off, zone).time}`))
   const wet = new Map<string, Instant>()
   for (const { room, until } of evening.wet) if ((wet.get(room) ?? 0) < until) wet.set(room, until)
   const wetText = [...wet].map(([room, until]) => {
     const { date, time } = clockAt(until, zone)
-    return `${room} ${dayText(date)} ${time}`
+    return `${room} ${unbroken(`${dayText(date)} ${time}`)}`
   })
   const over = evening.overnight.map(
     ({ step }) => `${step.room ?? "House"}: ${step.title}${safeText(step.trade)}`,
   )
   return {
     cells: [
-      dayText(evening.date),
+      unbroken(dayText(evening.date)),
       hung.join(", "),
       covers.join(", "),
       wetText.join("; "),
@@ -63,6 +63,11 @@ function eveningRow(evening: Evening, { programme }: JobResult): Row {
       "",
     ],
   }
+}
+
+/** Text that is not parted at the end of a line. */
+function unbroken(text: string): string {
+  return text.replaceAll(" ", "\u00a0")
 }
 
 /** What work left for the morrow may leave open, by trade. */

@@ -1,4 +1,6 @@
 import { dateText } from "../kernels/calendar/date-text.ts"
+import { textSize } from "../kernels/drawing/lettering.ts"
+import type { Drawing, Shape } from "../kernels/drawing/shapes.ts"
 import type { Block, Row, SheetModel } from "../kernels/paper.ts"
 import type { FirstNight, FirstNightCondition } from "../programme/programme.ts"
 import type { Room } from "../survey/room.ts"
@@ -61,7 +63,7 @@ export function noSleepingSheets(result: JobResult, room: Room): SheetModel[] {
       orientation: "portrait",
       datum: null,
       blocks: [
-        ...noSleeping(result, room),
+        { kind: "drawing", drawing: notice(room, night), caption: "Full size", scale: 1, maxHeight: 90 },
         conditionTable(night, result),
         { kind: "sign", roles: ["Foreman", "Taken down"] },
       ],
@@ -85,6 +87,28 @@ export function noSleeping({ programme }: JobResult, room: Room): Block[] {
   ]
 }
 
+/** The notice, to be read from the stair. */
+function notice(room: Room, night: FirstNight): Drawing {
+  const width = 170
+  const height = 78
+  const line = (text: string, y: number, letters: number): Shape => {
+    const share = (width - 12) / textSize(text, letters, true).width
+    const at = { x: width / 2, y }
+    return { kind: "text", at, text, height: letters * Math.min(share, 1), bold: true, fixed: true }
+  }
+  return {
+    title: `No sleeping in ${room.id}`,
+    description: `Notice for the door of ${room.name}: no sleeping here before the evening of ${dateText(night.on)}, and only when the sheet of the first night is signed.`,
+    shapes: [
+      { kind: "box", at: { x: 0, y: 0 }, width, height, stroke: { width: 0.7 }, fill: "none" },
+      line("NO SLEEPING HERE", 58, 15),
+      line(`${room.id} ${room.name}`, 38, 9),
+      line(`before the evening of ${dateText(night.on)},`, 22, 7),
+      line("and only when sheet J-92 is signed", 10, 6),
+    ],
+  }
+}
+
 function couldSleep({ use }: Room): boolean {
   return use === "bedroom" || use === "study" || use === "living"
 }
@@ -101,8 +125,8 @@ function conditionTable(night: FirstNight, result: JobResult): Block {
     kind: "table",
     caption: "All of this first",
     columns: [
-      { label: "What must be so", width: 64 },
-      { label: "Planned ready", as: "figure", width: 22 },
+      { label: "What must be so", width: 60 },
+      { label: "Planned ready", as: "figure", width: 28 },
       { label: "Seen by, on", as: "write", width: 30 },
       { label: "So", as: "tick", width: 9 },
     ],

@@ -1,18 +1,15 @@
 import { dateText, dayText } from "../kernels/calendar/date-text.ts"
 import { clockAt } from "../kernels/calendar/instant.ts"
 import type { Block, Row, SheetModel } from "../kernels/paper.ts"
-import { dayBlocks } from "../programme/day-blocks.ts"
-import { waitsFor } from "../programme/house-rules.ts"
 import type { DatedStep, Visit } from "../programme/programme.ts"
-import { waysOf } from "../programme/ways.ts"
 import type { JobResult } from "./job-result.ts"
 
 /** What one visit takes over and hands on, room by room. */
 export interface VisitHandover {
   visit: Visit
-  /** Work of other crews that must be behind it, the last of each crew in each room. */
+  /** The last work of each other crew in each of its rooms since it was last there, and its own first work behind that. */
   ready: { step: DatedStep; before: DatedStep }[]
-  /** Work of other crews that waits for it, the first of each crew in each room. */
+  /** Its own last work in each room before the first of each other crew, until it comes back. */
   left: { step: DatedStep; next: DatedStep }[]
 }
 
@@ -45,58 +42,69 @@ export function tradeHandoverSheets(result: JobResult): SheetModel[] {
   })
 }
 
-/** The visits of a crew, each with what other crews leave it and what it leaves them. */
-export function visitHandovers(result: JobResult, crew: string): VisitHandover[] {
-  const { programme, house } = result
-  const steps = programme.steps.map(({ step }) => step)
-  const ways = waysOf(house)
-  const waits = waitsFor({ steps, site: house, ways, blocks: dayBlocks(steps, house, ways) })
-  const dated = new Map(programme.steps.map((each) => [each.step.key, each]))
-  const pairs = programme.steps.flatMap((step) =>
-    (waits.get(step.step.key) ?? []).flatMap(({ key }) => {
-      const before = dated.get(key)
-      return before && before.crew !== step.crew && step.step.hours > 0 ? [{ step, before }] : []
-    }),
-  )
-  return programme.visits
-    .filter((visit) => visit.crew === crew)
-    .map((visit) => {
-      const isOwn = (each: DatedStep) => visit.keys.includes(each.step.key)
-      const ready = pairs.filter(({ step }) => isOwn(step))
-      const left = pairs
-        .filter(({ before, step }) => isOwn(before) && before.step.hours > 0 && step.step.hours > 0)
-        .map(({ step, before }) => ({ step: before, next: step }))
-      return {
-        visit,
-        ready: lastOf(
-          ready,
-          ({ before }) => `${before.step.room}/${before.crew}`,
-          ({ before }) => before.ready,
-        ),
-        left: lastOf(
-          left,
-          ({ step, next }) => `${step.step.room}/${next.crew}`,
-          ({ next }) => -next.start,
-        ),
-      }
+/** The visits of a crew, each with what other crews leave it in its rooms and what it leaves them. */
+export function visitHandovers({ programme }: JobResult, crew: string): VisitHandover[] {
+  const worked = programme.steps.filter(({ step }) => step.hours > 0)
+  const visits = programme.visits.filter((visit) => visit.crew === crew)
+  const inVisit = (visit: Visit, room: string | null) =>
+    worked.filter(({ step }) => visit.keys.includes(step.key) && step.room === room)
+  return visits.map((visit, index) => {
+    const rooms = [
+      ...new Set(worked.filter(({ step }) => visit.keys.includes(step.key)).map(({ step }) => step.room)),
+    ]
+    const ready = rooms.flatMap((room) => {
+      const own = inVisit(visit, room)
+      const since = Math.max(
+        0,
+        ...visits
+          .slice(0, index)
+          .flatMap((each) => inVisit(each, room))
+          .map((each) => each.finish),
+      )
+      return othersIn(worked, { crew, room }).flatMap((others) => {
+        const step = own.find((each) =>
+          others.some((other) => other.finish <= each.start && other.finish > since),
+        )
+        const before =
+          step && others.filter((other) => other.finish <= step.start && other.finish > since).at(-1)
+        return step && before ? [{ step, before }] : []
+      })
     })
+    const left = rooms.flatMap((room) => {
+      const own = inVisit(visit, room)
+      const until = Math.min(
+        ...visits
+          .slice(index + 1)
+          .flatMap((each) => inVisit(each, room))
+          .map((each) => each.start),
+      )
+      return othersIn(worked, { crew, room }).flatMap((others) => {
+        const next = others.find(
+          (other) => other.start < until && own.some((each) => each.finish <= other.start),
+        )
+        const step = next && own.filter((each) => each.finish <= next.start).at(-1)
+        return step && next ? [{ step, next }] : []
+      })
+    })
+    return { visit, ready, left }
+  })
 }
 
-/** Of each group the one with the greatest figure, in order of room. */
-function lastOf<T>(list: readonly T[], group: (item: T) => string, figure: (item: T) => number): T[] {
-  const found = new Map<string, T>()
-  for (const item of list) {
-    const name = group(item)
-    const known = found.get(name)
-    if (known === undefined || figure(item) > figure(known)) found.set(name, item)
-  }
-  return [...found].sort(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0)).map(([, item]) => item)
+/** Steps of the other crews in one room, crew by crew, in order of time. */
+function othersIn(
+  worked: readonly DatedStep[],
+  { crew, room }: { crew: string; room: string | null },
+): DatedStep[][] {
+  const others = worked.filter((each) => each.crew !== crew && each.step.room === room)
+  return [...new Set(others.map((each) => each.crew))].map((id) =>
+    others.filter((each) => each.crew === id).sort((a, b) => a.finish - b.finish),
+  )
 }
 
 function visitBlocks({ visit, ready, left }: VisitHandover, result: JobResult): Block[] {
   const { crews, zone } = result.programme
   const name = (id: string) => crews.find((crew) => crew.id === id)?.name.toLowerCase() ?? id
-  const day = (moment: DatedStep["start"]) => dayText(clockAt(moment, zone).date)
+  const day = (moment: DatedStep["start"]) => dayText(clockAt(moment, zone).date).replaceAll(" ", "\u00a0")
   const days =
     visit.from === visit.to ? dateText(visit.from) : `${dayText(visit.from)} to ${dateText(visit.to)}`
   const dry = ({ step }: DatedStep) => (step.gate && step.gate.hours > 0 ? `; then ${step.gate.process}` : "")
@@ -109,7 +117,7 @@ function visitBlocks({ visit, ready, left }: VisitHandover, result: JobResult): 
           before.step.room ?? "House",
           `${before.step.title}${dry(before)}`,
           `${name(before.crew)}, ${day(before.ready)}`,
-          `${step.step.room && step.step.room !== before.step.room ? `${step.step.room}: ` : ""}${step.step.title}`,
+          step.step.title,
           "",
           "",
         ],
@@ -124,7 +132,7 @@ function visitBlocks({ visit, ready, left }: VisitHandover, result: JobResult): 
           step.step.room ?? "House",
           `${step.step.title}${step.step.hold ? `. ${step.step.hold}` : ""}`,
           `${name(next.crew)}, ${day(next.start)}`,
-          `${next.step.room && next.step.room !== step.step.room ? `${next.step.room}: ` : ""}${next.step.title}`,
+          next.step.title,
           "",
           "",
         ],

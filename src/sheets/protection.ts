@@ -59,13 +59,13 @@ function scheduleTable(covered: readonly Covered[]): Block {
     kind: "table",
     caption: "What, how much, from when until when",
     columns: [
-      { label: "Where", as: "mark", width: 12 },
-      { label: "What", width: 32 },
-      { label: "Amount", as: "figure", width: 17 },
-      { label: "With", width: 44 },
-      { label: "On", as: "figure", width: 16 },
+      { label: "At", as: "mark", width: 9 },
+      { label: "What", width: 28 },
+      { label: "Amount", as: "figure", width: 15 },
+      { label: "With", width: 50 },
+      { label: "On", as: "figure", width: 23 },
       { label: "", as: "tick", width: 7 },
-      { label: "Off", as: "figure", width: 16 },
+      { label: "Off", as: "figure", width: 23 },
       { label: "", as: "tick", width: 7 },
     ],
     rows: covered.map(
@@ -90,8 +90,8 @@ function floors(result: JobResult): Covered[] {
         what: isNew ? "new floor" : `floor that stays${finish && finish !== "old" ? `: ${finish}` : ""}`,
         amount: `${fixed(room.floorArea, 1)} m²`,
         with: isNew
-          ? "breathing board or paper, joints taped to itself, 5 clear of the walls"
-          : "board or heavy fleece, edges taped to skirting tape, doorway strip",
+          ? "breathing board or paper, taped to itself"
+          : "board or heavy fleece, strip at the doorway",
         on: day(on, "finish", result),
         off: off ? day(off, "start", result) : dayText(result.programme.finish),
       },
@@ -119,9 +119,9 @@ function stairs(result: JobResult): Covered[] {
     return [
       {
         where: stair.id,
-        what: `${stair.name}: treads and risers`,
+        what: `${stair.name}, treads`,
         amount: `${fixed(stairArea(stair), 1)} m²`,
-        with: "non-slip covering stapled under or taped tread by tread, no loose nose; handrail wrapped",
+        with: "non-slip, tread by tread, no loose nose; rail wrapped",
         on: dayText(programme.start),
         off: day(off, "finish", result),
       },
@@ -154,7 +154,7 @@ function leaves(result: JobResult): Covered[] {
         where: door.id,
         what: "leaf and lining",
         amount: "1 leaf",
-        with: "corner guards on the lining; leaf bare but where it is bumped, no tape on oil or varnish, handle bagged",
+        with: "guards on lining corners, handle bagged; no tape on oil",
         on: day(hung, "finish", result),
         off: (last ?? gaps) ? day((last ?? gaps)!, "finish", result) : dayText(result.programme.finish),
       },
@@ -172,7 +172,7 @@ function wares(result: JobResult): Covered[] {
         where: room.id,
         what: wareText(room, result),
         amount: "each",
-        with: "maker’s film left on, tray and bath boarded over fleece, WC lid down and taped shut, no tools in a basin",
+        with: "film left on; tray boarded over fleece; WC lid shut",
         on: day(fixedOn, "finish", result),
         off: off ? day(off, "start", result) : dayText(result.programme.finish),
       },
@@ -216,5 +216,5 @@ function stepOf({ programme }: JobResult, key: string): DatedStep | undefined {
 }
 
 function day(each: DatedStep, at: "start" | "finish", { programme }: JobResult): string {
-  return dayText(clockAt(each[at], programme.zone).date)
+  return dayText(clockAt(each[at], programme.zone).date).replaceAll(" ", "\u00a0")
 }

@@ -30,12 +30,13 @@ export function snagSheet({ rules, trades, results }: JobResult, room: Room): Sh
         items: [
           `Paint, varnish, walls and ceilings: by daylight, standing ${far} m away, facing it; wall lights off, no lamp held along the surface.`,
           `Sanitaryware, tile and glass close by: from ${near} m, by daylight. Doors, drawers and taps: by using them.`,
+          `Write the wall by its number on the room at a glance, F for floor, C for ceiling, or the door’s number. Trades here: ${here.map(({ title }) => title.toLowerCase()).join(", ")}.`,
           "Timber moves and colours as it dries and ages: a hair crack at a joint is written down, and mended after the first heating season.",
         ],
       },
       {
         kind: "table",
-        caption: `Walls are numbered as on the room at a glance; F floor, C ceiling, D door. Trades: ${here.map(({ title }) => title.toLowerCase()).join(", ")}`,
+        caption: "What is to be put right",
         columns: [
           { label: "No.", as: "figure", width: 7 },
           { label: "Wall", as: "write", width: 12 },

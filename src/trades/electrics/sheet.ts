@@ -5,6 +5,7 @@ import { finishedFloor } from "../finished-floor.ts"
 import { onPaper } from "../rests.ts"
 import type { Task, Work } from "../trade.ts"
 import { wallRows } from "../wall-points.ts"
+import { ceilingPlan } from "./ceiling-plan.ts"
 import type { ElectricsInputs } from "./inputs.ts"
 import { pointWords, type ScheduledPoint, scheduledPoints } from "./points.ts"
 
@@ -34,6 +35,7 @@ export function electricsSheets(task: Task<ElectricsInputs>, work: Work): SheetM
         },
         schedule(task, points),
         ...drawings(task, points),
+        ...overhead(task, points),
         { kind: "checks", caption: "Visits", items: visitChecks(points) },
         {
           kind: "boxes",
@@ -54,7 +56,12 @@ export function electricsSheets(task: Task<ElectricsInputs>, work: Work): SheetM
 }
 
 function schedule(task: Task<ElectricsInputs>, points: ScheduledPoint[]): Block {
-  const alarm = task.job.rules.value("elec-alarm-from-wall")
+  const { rules } = task.job
+  const alarm = rules.value("elec-alarm-from-wall")
+  const hasZones = points.some(({ zone }) => zone !== null)
+  const zones = hasZones
+    ? ` Zones: 1 over bath or tray, 2 up to ${rules.value("elec-wet-zone-two")} beside it, both up to ${mmText(rules.value("elec-wet-zone-height"))} over the finished floor or the shower’s outlet if that is higher; a shower without a tray is otherwise: the electrician decides.`
+    : ""
   return {
     kind: "table",
     caption: "Points schedule",
@@ -67,11 +74,12 @@ function schedule(task: Task<ElectricsInputs>, points: ScheduledPoint[]): Block 
       { label: "Over finished floor", as: "figure", width: 1.3 },
       { label: "Over measured level", as: "figure", width: 1.3 },
       { label: "Off wall", as: "figure", width: 1 },
+      ...(hasZones ? [{ label: "Zone", width: 1 }] : []),
       { label: "Serves", width: 2 },
       { label: "Box", as: "tick", width: 0.7 },
       { label: "Fitted", as: "tick", width: 0.9 },
     ],
-    rows: points.map(({ number, point, height, fromDatum, byRule }) => ({
+    rows: points.map(({ number, point, height, fromDatum, byRule, zone }) => ({
       cells: [
         String(number),
         String(point.wall),
@@ -81,12 +89,13 @@ function schedule(task: Task<ElectricsInputs>, points: ScheduledPoint[]): Block 
         height === null ? "" : `${mmText(height)}${byRule ? "*" : ""}`,
         fromDatum === null ? "" : mmText(fromDatum),
         point.off === undefined ? "" : mmText(point.off),
+        ...(hasZones ? [zone ?? ""] : []),
         point.note ?? "",
         "",
         "",
       ],
     })),
-    note: `Centre of the plate, mm, seen from inside. * by rule: agree before cutting boxes in. Ceiling alarms at least ${alarm} from walls and lights, as their maker says.`,
+    note: `Centre of the plate, mm, seen from inside. * by rule: agree before cutting boxes in. Ceiling alarms at least ${alarm} from walls and lights, as their maker says.${zones}`,
   }
 }
 
@@ -109,6 +118,14 @@ function drawings(task: Task<ElectricsInputs>, points: ScheduledPoint[]): Block[
     caption: `${caption}; numbers are those of the schedule`,
     maxHeight: 70,
   }))
+}
+
+/** Points on ceiling and slopes from above, where there are any, with baths and showers. */
+function overhead(task: Task<ElectricsInputs>, points: ScheduledPoint[]): Block[] {
+  const drawing = ceilingPlan(task, points)
+  const caption =
+    "Ceiling and slopes from above, walls numbered; numbers in squares are those of the schedule"
+  return drawing ? [{ kind: "drawing", drawing, caption, maxHeight: 70 }] : []
 }
 
 function visitChecks(points: ScheduledPoint[]): { text: string; write?: string }[] {
