@@ -14,7 +14,7 @@ import { allRules } from "./rulebook-of.ts"
 import type { Account, JobResult, TradeResult } from "./sheets/job-result.ts"
 import type { House, Room } from "./survey/room.ts"
 import { surveyHouse } from "./survey/survey-house.ts"
-import type { JobFacts, Passed, RoomFacts, Task, Trade } from "./trades/trade.ts"
+import type { JobFacts, Passed, RoomFacts, Task, Trade, Work } from "./trades/trade.ts"
 
 /**
  * One job worked out, stage by stage:
@@ -51,6 +51,14 @@ function once<T>(done: Done, key: string, make: () => T): T {
   return done.get(key) as T
 }
 
+/** A number of its own for each work that was kept, so that what rests on the same works is known again. */
+function numberOf(work: Work, done: Done): number {
+  const numbers = once(done, "numbers", () => new Map<Work, number>())
+  const number = numbers.get(work) ?? numbers.size
+  numbers.set(work, number)
+  return number
+}
+
 /** The job with some of its variations put in place. */
 async function asAgreed(
   given: Job,
@@ -62,19 +70,30 @@ async function asAgreed(
     file: "job.yaml",
     path: ["overrides"],
   })
-  const { house, findings: surveyed } = surveyHouse(job, rules)
+  const written = JSON.stringify([[...job.chosen], job.house.doors])
+  const { house, findings: surveyed } = once(done, `house/${written}`, () => surveyHouse(job, rules))
   const facts = jobFacts(job, house, { rules, passed: new Map() })
-  const passed = passedFacts(trades, house.rooms, (trade, room, known) =>
-    taskOf(job, { ...facts, passed: known }, { trade, room }),
-  )
+  const passed = passedFacts(trades, house.rooms, {
+    taskFor: (trade, room, known) => taskOf(job, { ...facts, passed: known }, { trade, room }),
+    offered: (trade, task, heard) =>
+      once(
+        done,
+        `facts/${trade.id}/${task.room.id}/${JSON.stringify([task.input, [...heard]])}/${written}`,
+        () => trade.facts!(task),
+      ),
+  })
   const known = { ...facts, passed }
-  const shared = JSON.stringify([[...passed], [...job.chosen], job.house.doors])
+  const shared = `${JSON.stringify([...passed])}/${written}`
   const inRooms = roomResults(trades, house.rooms, {
     taskFor: (trade, room) => taskOf(job, known, { trade, room }),
     done: (trade, room, task, make) =>
       once(done, `${trade.id}/${room.id}/${JSON.stringify(task.input)}/${shared}`, make),
   })
-  const across = await acrossResults(trades, inRooms, known)
+  const across = await acrossResults(trades, inRooms, {
+    facts: known,
+    done: (trade, works, make) =>
+      once(done, `across/${trade.id}/${works.map((work) => numberOf(work, done)).join()}/${shared}`, make),
+  })
   const results = [...inRooms, ...across]
   const works = results.map((each) => each.work)
   const pieces = works.flatMap((work) => work.pieces)
@@ -164,14 +183,21 @@ const factRounds = 2
 function passedFacts(
   trades: readonly Trade[],
   rooms: readonly Room[],
-  taskFor: (trade: Trade, room: Room, known: Passed) => Task<unknown> | null,
+  {
+    taskFor,
+    offered,
+  }: {
+    taskFor: (trade: Trade, room: Room, known: Passed) => Task<unknown> | null
+    /** What a trade offers where it has heard what is passed so far. */
+    offered: (trade: Trade, task: Task<unknown>, heard: Passed) => RoomFacts
+  },
 ): Passed {
   const passed = new Map<string, RoomFacts>()
   for (let round = 0; round < factRounds; round++) {
     for (const trade of trades) {
       for (const room of rooms) {
         const task = trade.facts ? taskFor(trade, room, passed) : null
-        if (task) passed.set(room.id, { ...passed.get(room.id), ...trade.facts!(task) })
+        if (task) passed.set(room.id, { ...passed.get(room.id), ...offered(trade, task, passed) })
       }
     }
   }
@@ -205,7 +231,14 @@ function roomResults(
 async function acrossResults(
   trades: readonly Trade[],
   inRooms: readonly TradeResult[],
-  facts: JobFacts,
+  {
+    facts,
+    done,
+  }: {
+    facts: JobFacts
+    /** A result that was made before from the same works, or makes it. */
+    done: (trade: Trade, works: readonly Work[], make: () => Promise<TradeResult>) => Promise<TradeResult>
+  },
 ): Promise<TradeResult[]> {
   const results: TradeResult[] = []
   for (const trade of trades) {
@@ -213,8 +246,17 @@ async function acrossResults(
       id === trade.id && room ? [{ room, work }] : [],
     )
     if (!trade.across || rooms.length === 0) continue
-    const { work, sheets } = await trade.across(facts, rooms)
-    results.push({ trade: trade.id, title: trade.title, room: null, work, sheets })
+    const make = async (): Promise<TradeResult> => {
+      const { work, sheets } = await trade.across!(facts, rooms)
+      return { trade: trade.id, title: trade.title, room: null, work, sheets }
+    }
+    results.push(
+      await done(
+        trade,
+        rooms.map((each) => each.work),
+        make,
+      ),
+    )
   }
   return results
 }

@@ -2,10 +2,11 @@ import type { SheetModel } from "../kernels/paper.ts"
 import { variationsSheet } from "./account.ts"
 import { cautionsSheet } from "./cautions.ts"
 import { clientSheets } from "./client.ts"
+import { withWords } from "./client-sheet.ts"
 import { collectionsSheet } from "./collections.ts"
 import { deliveriesSheet } from "./deliveries.ts"
-import { glanceSheet, hasWork } from "./glance.ts"
 import { noSleepingSheets } from "./first-night.ts"
+import { glanceSheet, hasWork } from "./glance.ts"
 import { type JobResult, resultsIn } from "./job-result.ts"
 import { numbered, type Sheet } from "./numbers.ts"
 import { officeSheets } from "./office.ts"
@@ -32,7 +33,9 @@ export function allSheets(result: JobResult): Sheet[] {
     ...variationsSheet(result, (of) => numbered(workingSheets(of))),
     register,
   ]
-  return numbered([...working, ...client, ...office, surveyForm(result.rules)].map(withoutDoubles))
+  return numbered(
+    [...working, ...client, ...office, surveyForm(result.rules)].map(withoutDoubles).map(withWords),
+  )
 }
 
 /** The sheets that the work is done from: the job's, then room by room; no money on any of them. */

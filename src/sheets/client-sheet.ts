@@ -17,8 +17,7 @@ export function clientSheet(
   { kind, title, purpose, rests }: ClientSheet,
   blocks: readonly Block[],
 ): SheetModel {
-  const explained = wordsExplained(textOf([title, purpose, ...blocks]))
-  return {
+  return withWords({
     kind,
     title,
     purpose,
@@ -28,17 +27,22 @@ export function clientSheet(
     hosted: false,
     orientation: "portrait",
     datum: null,
-    blocks: [
-      ...blocks,
-      ...(explained.length > 0
-        ? [
-            { kind: "heading" as const, text: wordsHeading },
-            { kind: "text" as const, paragraphs: [explained.join(" ")] },
-          ]
-        : []),
-    ],
+    blocks: [...blocks],
     rests: rests ?? [],
-  }
+  })
+}
+
+/** A sheet that the client holds, with the words that stand on it explained at its foot; any other sheet as it is. */
+export function withWords(sheet: SheetModel): SheetModel {
+  const { title, purpose, blocks } = sheet
+  const isExplained = blocks.some((block) => block.kind === "heading" && block.text === wordsHeading)
+  const explained = wordsExplained(textOf([title, purpose, ...blocks]))
+  if (!sheet.audience.includes("client") || isExplained || explained.length === 0) return sheet
+  const words: Block[] = [
+    { kind: "heading", text: wordsHeading },
+    { kind: "text", paragraphs: [explained.join(" ")] },
+  ]
+  return { ...sheet, blocks: [...blocks, ...words] }
 }
 
 /** Every text inside a value, a line each. */

@@ -58,8 +58,8 @@ const words: readonly Word[] = [
   { word: "architrave", means: "the trim round a door opening" },
   {
     word: "door frame",
-    found: /\bdoor frames?\b|\blinings?\b/i,
-    means: "the timber round an opening that the door hangs in and shuts against (builders say lining)",
+    found: /\bdoor frames?\b/i,
+    means: "the timber round an opening that the door hangs in and shuts against",
   },
   { word: "threshold", means: "the bar on the floor under a door" },
   { word: "nosing", means: "the front edge of a stair step or landing" },
@@ -106,6 +106,8 @@ const words: readonly Word[] = [
     found: /\bmak(?:e|ing|es) good\b|\bmade good\b/i,
     means: "to mend plaster and finishes round new work so that it does not show",
   },
+  { word: "guarding", means: "rails and panels that keep people from falling at stairs and edges" },
+  { word: "lining", means: "builders’ word for a door’s frame" },
   { word: "landing", means: "the level space at the head of a stair" },
   { word: "eaves", means: "the low space where the roof meets the outside wall" },
 ]

@@ -1,13 +1,13 @@
 import { describe, expect, it } from "vitest"
-import { prepareJobs } from "../../src/commands/prepare.ts"
 import { clockAt } from "../../src/kernels/calendar/instant.ts"
+import { compared, issuedProgramme } from "../../src/programme/compare.ts"
 import { datedProgramme, type ProgrammeTask } from "../../src/programme/dated.ts"
 import { verifyProgramme } from "../../src/programme/verify.ts"
+import { programmeSheet } from "../../src/sheets/programme-sheets.ts"
+import { demoJobs } from "../fixtures/demo.ts"
+import { rowsOf } from "../sheets/sheets.ts"
 
-const jobsDir = new URL("../../jobs", import.meta.url).pathname
-const { jobs } = await prepareJobs({ jobsDir })
-
-describe.each(jobs.map((job) => [job.ref, job.result] as const))("the demo job %s", (_, result) => {
+describe.each(demoJobs.map((job) => [job.ref, job.result] as const))("the demo job %s", (_, result) => {
   const task: ProgrammeTask = {
     steps: result.results.flatMap((each) => each.work.steps),
     site: result.house,
@@ -40,5 +40,18 @@ describe.each(jobs.map((job) => [job.ref, job.result] as const))("the demo job %
     expect(verifyProgramme({ ...task, file, programme: anew })).toEqual([])
     for (const move of anew.moves) expect(move.because).not.toBe("")
     expect(anew.moves.some((move) => move.key === slipped.step.key)).toBe(true)
+    const { origins, shifts } = compared(issuedProgramme(programme), anew, file.progress)
+    const line = shifts.find((shift) => shift.key === slipped.step.key)!
+    expect(line).toMatchObject({ finish: { was: day(slipped.finish), now: next } })
+    expect(line.because).toContain("reported done on")
+    for (const shift of shifts) expect(origins[shift.origin!]?.because).not.toBe("")
+    const set = { ...result, programme: anew, programmeFile: file }
+    const issuedBefore = { revision: "B", on: result.job.prepared.on, programme: issuedProgramme(programme) }
+    const rows = rowsOf(programmeSheet({ ...set, issuedBefore }))
+    if (process.env.PRINT_MOVES) console.log(rows.map((row) => row.cells.join(" | ")).join("\n"))
+    expect(rows.length).toBeGreaterThanOrEqual(Math.min(60, shifts.length) + origins.length)
+    expect(
+      rows.every((row) => row.cells.every((cell, at) => cell !== "" || at === row.cells.length - 1)),
+    ).toBe(true)
   })
 })

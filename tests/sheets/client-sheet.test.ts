@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest"
-import { clientSheet, textOf, wordsHeading } from "../../src/sheets/client-sheet.ts"
+import { clientSheet, textOf, withWords, wordsHeading } from "../../src/sheets/client-sheet.ts"
 
 const about = { kind: "client-terms", title: "Terms", purpose: "Read it." }
 
@@ -23,6 +23,14 @@ describe("a sheet for the client", () => {
     const { blocks, hosted, audience } = clientSheet(about, [{ kind: "text", paragraphs: ["Good morning."] }])
     expect(blocks).toHaveLength(1)
     expect([hosted, audience]).toEqual([false, ["client", "office"]])
+  })
+
+  it("explains words once, and on any sheet that the client holds, on no other", () => {
+    const sheet = clientSheet({ ...about, title: "Grout" }, [])
+    expect(withWords(sheet)).toBe(sheet)
+    const bare = { ...sheet, blocks: [] }
+    expect(withWords({ ...bare, hosted: true, audience: ["trade", "client"] }).blocks).toHaveLength(2)
+    expect(withWords({ ...bare, audience: ["trade"] }).blocks).toEqual([])
   })
 
   it("reads every text inside a value", () => {

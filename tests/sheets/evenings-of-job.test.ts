@@ -1,10 +1,8 @@
 import { describe, expect, it } from "vitest"
-import { prepareJobs } from "../../src/commands/prepare.ts"
 import { alarmPlaces, eveningsIn } from "../../src/sheets/evenings-of-job.ts"
+import { lockHouse } from "../fixtures/demo.ts"
 
-const jobsDir = new URL("../../jobs", import.meta.url).pathname
-const { jobs } = await prepareJobs({ jobsDir, only: "lock-house" })
-const { result } = jobs[0]!
+const { result } = lockHouse
 
 describe("evenings of the demo job", () => {
   it("alarms stand in the rooms whose electrics write one; those of the new storey are up from its second fix", () => {

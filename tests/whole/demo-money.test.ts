@@ -1,25 +1,13 @@
-import { beforeAll, describe, expect, it } from "vitest"
-import { workOut } from "../../src/build.ts"
-import { readJobs } from "../../src/intake/read-jobs.ts"
+import { describe, expect, it } from "vitest"
 import type { SheetModel } from "../../src/kernels/paper.ts"
 import { orderChanges, priceChange } from "../../src/orders/change.ts"
 import { allSheets } from "../../src/sheets/all-sheets.ts"
 import { textOf, wordsHeading } from "../../src/sheets/client-sheet.ts"
-import type { JobResult } from "../../src/sheets/job-result.ts"
-import type { Sheet } from "../../src/sheets/numbers.ts"
-import { trades } from "../../src/trades/index.ts"
 import { tradeWords } from "../facts/trade-words.ts"
+import { lockHouse } from "../fixtures/demo.ts"
 
-const jobsDir = new URL("../../jobs", import.meta.url).pathname
-
-let result: JobResult
-let sheets: Sheet[]
-
-beforeAll(async () => {
-  const { jobs } = readJobs({ jobsDir, only: "lock-house", trades })
-  result = await workOut(jobs[0]!.job!, trades)
-  sheets = allSheets(result)
-}, 60_000)
+const { result } = lockHouse
+const sheets = allSheets(result)
 
 /** Words of a sheet without what only tells the press how to set it. */
 const wordsOf = (sheet: Pick<SheetModel, "title" | "purpose" | "blocks">) =>

@@ -1,5 +1,4 @@
 import { describe, expect, it } from "vitest"
-import { prepareJobs } from "../../../src/commands/prepare.ts"
 import type { Instant } from "../../../src/kernels/calendar/instant.ts"
 import { type Seeded, seeded } from "../../../src/kernels/schedule/seeded.ts"
 import { datedProgramme, type ProgrammeTask } from "../../../src/programme/dated.ts"
@@ -8,13 +7,12 @@ import type { DatedStep, Programme } from "../../../src/programme/programme.ts"
 import { type CheckedEvenings, eveningsBroken } from "../../../src/programme/verify/evening.ts"
 import { waysOf } from "../../../src/programme/ways.ts"
 import { alarmPlaces } from "../../../src/sheets/evenings-of-job.ts"
+import { demoJobs } from "../../fixtures/demo.ts"
 import { generatedTask } from "../generated.ts"
 
 /** How many invented jobs are looked at evening by evening; set GENERATED for more. */
 const count = Number(process.env.GENERATED ?? 20)
 const hour = 3_600_000
-const jobsDir = new URL("../../../jobs", import.meta.url).pathname
-const { jobs } = await prepareJobs({ jobsDir })
 
 /** A dated job with its evenings as they are printed. */
 function looked(task: ProgrammeTask, programme: Programme, alarms: readonly AlarmPlace[]): CheckedEvenings {
@@ -44,7 +42,7 @@ function invented(seed: number): { task: ProgrammeTask; alarms: AlarmPlace[] } {
 }
 
 describe("every evening of the programme", () => {
-  it.each(jobs.map((job) => [job.ref, job.result] as const))("of the demo job %s stands", (_, result) => {
+  it.each(demoJobs.map((job) => [job.ref, job.result] as const))("of the demo job %s stands", (_, result) => {
     const task: ProgrammeTask = {
       steps: result.results.flatMap((each) => each.work.steps),
       site: result.house,
@@ -79,7 +77,7 @@ describe("every evening of the programme", () => {
 })
 
 describe("an evening broken by hand is found", () => {
-  const { result } = jobs.find((job) => job.ref === "lock-house")!
+  const { result } = demoJobs.find((job) => job.ref === "lock-house")!
   const task: ProgrammeTask = {
     steps: result.results.flatMap((each) => each.work.steps),
     site: result.house,
