@@ -1,5 +1,12 @@
 import { type BrokenCase, changed, replaced } from "./case.ts"
 
+/** A variation of the job `tiny` with these lines after its head. */
+function varied(name: string, lines: string[], ...expected: string[]): BrokenCase {
+  const head = ["variations:", "  - id: V1", "    on: 2027-02-01", "    asked: client", "    what: change"]
+  const text = `${[...head, ...lines.map((line) => `    ${line}`)].join("\n")}\n`
+  return changed(name, [{ file: "tiny/variations.yaml", text }], ...expected)
+}
+
 /** Ids that nothing has, products of another kind, walls beyond the outline. */
 export const referenceCases: BrokenCase[] = [
   replaced(
@@ -32,6 +39,35 @@ export const referenceCases: BrokenCase[] = [
     "a trade's wall that is not there",
     ["rooms/c1.yaml", "{ finish: stays }", "{ finish: stays, along: 8 }"],
     "no-such-wall rooms/c1.yaml:18:35",
+  ),
+  varied(
+    "a variation of a room that is none",
+    ["rooms:", "  - { room: C7, omit: [joinery] }"],
+    "unknown-reference tiny/variations.yaml:7:17",
+  ),
+  varied(
+    "a variation that leaves out a trade that is none",
+    ["rooms:", "  - { room: C2, omit: [joinry] }"],
+    "unknown-reference tiny/variations.yaml:7:28",
+  ),
+  varied(
+    "a wall beyond the outline of the room that a variation names",
+    ["rooms:", "  - room: C2", "    work:", "      floors: { finish: stays, along: 9 }"],
+    "no-such-wall tiny/variations.yaml:9:43",
+  ),
+  varied(
+    "a misspelt key in the work that a variation puts in place",
+    ["rooms:", "  - room: C2", "    work:", "      floors: { finnish: stays }"],
+    "unknown-key tiny/variations.yaml:9:21",
+  ),
+  replaced(
+    "a payment for a trade that is none",
+    [
+      "money.yaml",
+      "overheadAndProfit: 15",
+      "overheadAndProfit: 15\npayments: { within: 7, stages: [{ what: x, percent: 100, done: { trade: plastring } }] }",
+    ],
+    "unknown-reference money.yaml:4:73",
   ),
   replaced(
     "a diagonal to no corner",
@@ -153,6 +189,16 @@ export const openingCases: BrokenCase[] = [
 
 /** Ids that two have. */
 export const duplicateCases: BrokenCase[] = [
+  changed(
+    "two variations of one id",
+    [
+      {
+        file: "tiny/variations.yaml",
+        text: "variations:\n  - { id: V1, on: 2027-02-01, asked: client, what: a }\n  - { id: v1, on: 2027-02-01, asked: client, what: b }\n",
+      },
+    ],
+    "duplicate-id tiny/variations.yaml:3:11",
+  ),
   changed(
     "a room twice",
     [{ copy: "tiny/rooms/c2.yaml", to: "tiny/rooms/c3.yaml" }],

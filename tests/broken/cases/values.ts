@@ -3,6 +3,24 @@ import { type BrokenCase, changed, replaced } from "./case.ts"
 /** Keys and values that the format does not have. */
 export const valueCases: BrokenCase[] = [
   replaced(
+    "payments whose shares are not the whole",
+    [
+      "money.yaml",
+      "overheadAndProfit: 15",
+      "overheadAndProfit: 15\npayments: { within: 7, stages: [{ what: x, percent: 90, at: start }] }",
+    ],
+    "shares-not-whole money.yaml:4:32",
+  ),
+  replaced(
+    "another rate of VAT for nothing",
+    [
+      "money.yaml",
+      "because: ordinary work }",
+      "because: ordinary work, except: [{ percent: 5, because: x }] }",
+    ],
+    "vat-of-nothing money.yaml:5:54",
+  ),
+  replaced(
     "a wrong type",
     ["rooms/c1.yaml", "heights: [2560]", "heights: [high]"],
     "wrong-type rooms/c1.yaml:13:13",
