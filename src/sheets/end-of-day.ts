@@ -12,7 +12,7 @@ export function endOfDaySheet(result: JobResult): SheetModel | null {
   return {
     kind: "end-of-day",
     title: "End of day",
-    purpose: "One each evening: walk, tick, sign, hang in the hall. Put an empty box right before you leave.",
+    purpose: "One each evening: walk, tick, sign, hang it in the hall; put right what is not so.",
     room: null,
     trade: null,
     audience: ["trade", "office"],
@@ -51,8 +51,8 @@ function beds(result: JobResult): Block {
     caption: "Beds, and the way out walked from each to the open air",
     columns: [
       { label: "Sleeps in", width: 24 },
-      { label: "Who", width: 26 },
-      { label: "Way out", width: 66 },
+      { label: "Who", width: 25 },
+      { label: "Way out", width: 70 },
       { label: "Walked", as: "tick", width: 11 },
     ],
     rows,
@@ -148,40 +148,61 @@ export function checksOf(result: JobResult): string[] {
   ]
 }
 
-/** Noise, screens, breakthrough, keys, parking and skip, as they were promised. */
+/** Noise, screens, breakthrough, keys, parking and skip, as they were promised; two a row. */
 function promises(result: JobResult): Block {
+  const told = promisesOf(result)
+  const half = Math.ceil(told.length / 2)
+  const cells = (line: readonly string[] | undefined) => [line?.[0] ?? "", line?.[1] ?? "", ""]
   return {
     kind: "table",
     caption: "As promised",
-    columns: [
-      { label: "What", width: 20 },
-      { label: "Promised", width: 92 },
-      { label: "Kept", as: "tick", width: 11 },
-    ],
-    rows: promisesOf(result).map(([what, text]) => ({ cells: [what, text, ""] })),
+    columns: twice([
+      { label: "What", width: 15 },
+      { label: "Promised", width: 43 },
+      { label: "Kept", as: "tick", width: 8 },
+    ]),
+    rows: told
+      .slice(0, half)
+      .map((line, index) => ({ cells: [...cells(line), ...cells(told[half + index])] })),
   }
 }
 
 /** What the household was promised, in words. */
 export function promisesOf({ programmeFile, programme }: JobResult): [string, string][] {
   const { hours, quiet, household } = programmeFile
-  const days = (list: readonly string[]) =>
-    list.map((day) => `${day[0]!.toUpperCase()}${day.slice(1)}`).join(", ")
-  const work = hours.map(({ from, to }) => `${from} to ${to}`).join(" and ")
-  const calm = quiet.map(({ days: on, from, to }) => `${days(on)} ${from} to ${to}`)
+  const work = hours.map(({ from, to }) => `${from}–${to}`).join(", ")
+  const calm = quiet.map(({ days: on, from, to }) => `${weekText(on)} ${from}–${to}`)
   const screens = (household?.screens ?? []).map(
     ({ at, up, down }) =>
       `${at}: up ${dayText(up)}, down ${down ? dayText(down) : `with the last covers, ${dayText(programme.finish)}`}`,
   )
   const through = household?.breakthrough
   return [
-    ["Noise", `${days(programmeFile.days)} ${work}${calm.length > 0 ? `; quiet ${calm.join("; ")}` : ""}`],
+    [
+      "Noise",
+      `${weekText(programmeFile.days)} ${work}${calm.length > 0 ? `; quiet ${calm.join("; ")}` : ""}`,
+    ],
     ...(screens.length > 0 ? [["Dust screen", screens.join("; ")] as [string, string]] : []),
     ...(through ? [["Breakthrough", `${through.at}: ${dateText(through.on)}`] as [string, string]] : []),
     ["Keys", household?.keys ?? "not agreed: ask"],
     ["Parking", household?.parking ?? "not agreed: ask"],
     ["Skip", household?.skip ?? "not agreed: ask"],
   ]
+}
+
+const week = ["mon", "tue", "wed", "thu", "fri", "sat", "sun"]
+
+/** Days of the week, neighbours joined: `Mon to Wed, Fri`. */
+export function weekText(days: readonly string[]): string {
+  const name = (at: number) => `${week[at]![0]!.toUpperCase()}${week[at]!.slice(1)}`
+  const places = days.map((day) => week.indexOf(day)).sort((a, b) => a - b)
+  const runs: [number, number][] = []
+  for (const at of places) {
+    const last = runs[runs.length - 1]
+    if (last && last[1] === at - 1) last[1] = at
+    else runs.push([at, at])
+  }
+  return runs.map(([from, to]) => (from === to ? name(from) : `${name(from)} to ${name(to)}`)).join(", ")
 }
 
 function twice<T>(columns: readonly T[]): T[] {

@@ -7,8 +7,9 @@ import { planOf } from "./wet-zones.ts"
 
 /** A wall's number stands this far outside it, mm. */
 const numberOff: Mm = 170
-/** Half the side of the square round a point's number, mm. */
-const half: Mm = 110
+/** Half the side of the square that stands for a point, and its number over its middle, as on the walls; mm. */
+const half: Mm = 43
+const labelOver: Mm = 150
 /** Height of lettering on paper, mm. */
 const lettering: Mm = 2.5
 
@@ -58,9 +59,15 @@ export function ceilingPlan(
           width: 2 * half,
           height: 2 * half,
           stroke: { width: 0.35 },
-          fill: "white",
+          fill: "black",
         },
-        { kind: "text", at, text: String(number), height: lettering, fixed: true },
+        {
+          kind: "text",
+          at: { x: at.x, y: at.y + labelOver },
+          text: String(number),
+          height: lettering,
+          masked: true,
+        },
       ]),
       { kind: "scale-bar" },
     ],

@@ -74,7 +74,7 @@ function schedule(task: Task<ElectricsInputs>, points: ScheduledPoint[]): Block 
       { label: "Over finished floor", as: "figure", width: 1.3 },
       { label: "Over measured level", as: "figure", width: 1.3 },
       { label: "Off wall", as: "figure", width: 1 },
-      ...(hasZones ? [{ label: "Zone", width: 1 }] : []),
+      ...(hasZones ? [{ label: "Zone", width: 1.5 }] : []),
       { label: "Serves", width: 2 },
       { label: "Box", as: "tick", width: 0.7 },
       { label: "Fitted", as: "tick", width: 0.9 },
@@ -123,8 +123,7 @@ function drawings(task: Task<ElectricsInputs>, points: ScheduledPoint[]): Block[
 /** Points on ceiling and slopes from above, where there are any, with baths and showers. */
 function overhead(task: Task<ElectricsInputs>, points: ScheduledPoint[]): Block[] {
   const drawing = ceilingPlan(task, points)
-  const caption =
-    "Ceiling and slopes from above, walls numbered; numbers in squares are those of the schedule"
+  const caption = "Ceiling and slopes from above, walls numbered; numbers are those of the schedule"
   return drawing ? [{ kind: "drawing", drawing, caption, maxHeight: 70 }] : []
 }
 
