@@ -5,6 +5,7 @@ import { findingText } from "../intake/finding-text.ts"
 import { hasErrors } from "../kernels/finding.ts"
 import { type IssuedSheet, type IssueRecord, nextLetter } from "../press/revisions/record.ts"
 import type { RevisedSheet, SetJob } from "../press/set-job.ts"
+import { issuedProgramme } from "../programme/compare.ts"
 import { exitStatus, issueOptions } from "./arguments.ts"
 import { prepareJobs } from "./prepare.ts"
 import type { Terminal } from "./terminal.ts"
@@ -42,6 +43,7 @@ export async function issueCommand(
     on,
     by: by ?? job.result.job.prepared.by,
     reason,
+    programme: issuedProgramme(job.result.programme),
     sheets: job.sheets.filter((sheet) => sheet.kind !== "revision-log").map(issuedSheet),
   }
   const folder = join(jobsDir, ref, "issues")

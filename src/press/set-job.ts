@@ -1,4 +1,5 @@
 import { Fault } from "../kernels/fault.ts"
+import { isAsIssued } from "../programme/compare.ts"
 import { allSheets } from "../sheets/all-sheets.ts"
 import type { JobResult } from "../sheets/job-result.ts"
 import { numbered, type Sheet } from "../sheets/numbers.ts"
@@ -35,8 +36,9 @@ export interface RevisedSheet extends Sheet {
  * A job's sheets, packs and revisions.
  * @param records the job's issue records, in any order
  */
-export function setJob(ref: string, result: JobResult, records: readonly IssueRecord[] = []): SetJob {
+export function setJob(ref: string, worked: JobResult, records: readonly IssueRecord[] = []): SetJob {
   const issues = inOrderOfIssue(records)
+  const result = withIssued(worked, issues)
   const models = allSheets(result)
   const paths = new Set(models.map((sheet) => sheet.path))
   if (paths.size !== models.length) throw new Fault(`two sheets of ${ref} carry the same number`)
@@ -54,6 +56,18 @@ export function setJob(ref: string, result: JobResult, records: readonly IssueRe
     revision: last ? { letter: last.revision, text: last.revision, on: last.on, by: last.by } : draft,
     gone,
   }
+}
+
+/**
+ * The result with the programme of the last issue whose days were others: what is issued with these very days goes on telling what moved
+ * before it, so that a sheet does not change by being issued.
+ */
+function withIssued(result: JobResult, issues: readonly IssueRecord[]): JobResult {
+  const [before] = issues
+    .flatMap(({ revision, on, programme }) => (programme ? [{ revision, on, programme }] : []))
+    .filter(({ programme }) => !isAsIssued(programme, result.programme))
+    .slice(-1)
+  return before ? { ...result, issuedBefore: before } : result
 }
 
 interface Issues {

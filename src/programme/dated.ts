@@ -10,7 +10,7 @@ import { dayBlocks } from "./day-blocks.ts"
 import { firstNightOf } from "./first-night.ts"
 import { type Wait, waitsFor } from "./house-rules.ts"
 import { householdFindings } from "./household.ts"
-import { type Placeable, type Placing, placeAll } from "./place.ts"
+import { type Cause, type Placeable, type Placing, placeAll } from "./place.ts"
 import type { Crew, DatedStep, FinishBound, Programme, Site } from "./programme.ts"
 import { movesOf, progressOf } from "./progress.ts"
 import { airedBy } from "./quiet.ts"
@@ -144,6 +144,7 @@ function linksOf(waits: ReadonlyMap<string, readonly Wait[]>, step: Step): { fro
 }
 
 function placeableOf(plan: UnitPlan, file: ProgrammeFile, calendars: Calendars): Placeable {
+  const opening = instantAt(file.start, file.hours[0]!.from, calendars[0]!.zone)
   const any = new WorkTable(calendars[0]!, file.start)
   return {
     plan,
@@ -152,7 +153,8 @@ function placeableOf(plan: UnitPlan, file: ProgrammeFile, calendars: Calendars):
         ? new WorkTable(calendar, file.start)
         : any,
     ),
-    opening: instantAt(file.start, file.hours[0]!.from, calendars[0]!.zone),
+    opening,
+    began: opening,
     pinned: new Map(),
   }
 }
@@ -192,11 +194,12 @@ function datedSteps(given: Placeable, placing: Placing, { zone, aired }: Paper):
         latest: (isLast ? latest[index]! : finish) as Instant,
         float,
         heldBy: at > 0 ? unit.steps[at - 1]!.key : heldBy(plan, placing, index),
+        behind: at > 0 ? unit.steps[at - 1]!.key : behind(plan, cause),
         because: isPinned
           ? `as reported on ${clockAt(start as Instant, zone).date}`
           : at > 0
             ? `follows at the same doorway: ${unit.steps[at - 1]!.title}`
-            : given.pinned.size > 0 && cause.kind === "opening"
+            : given.pinned.size > 0 && unit.work && cause.kind === "opening"
               ? "still to do: goes on after the last day reported"
               : reasonOf(unit, cause, plan, delay),
         ...(unit.limits & limit.fumes && step.fumes ? { doneBy: aired } : {}),
@@ -220,7 +223,13 @@ function delayOf(
 
 function heldBy(plan: UnitPlan, placing: Placing, index: number): string | null {
   const cause = placing.cause[index]!
-  if (!("unit" in cause) || cause.kind === "crew") return null
+  const first = "before" in cause ? cause.before : cause
+  return first.kind === "crew" ? null : behind(plan, first)
+}
+
+function behind(plan: UnitPlan, cause: Cause): string | null {
+  if ("before" in cause) return behind(plan, cause.before)
+  if (!("unit" in cause)) return null
   const { steps } = plan.units[cause.unit]!
   return steps[steps.length - 1]!.key
 }

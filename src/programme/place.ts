@@ -1,4 +1,5 @@
-import { apart, type UnitPlan } from "./units.ts"
+import { apart, type Unit, type UnitPlan } from "./units.ts"
+import type { UnitWait, WaitNet } from "./wait-net.ts"
 import type { WorkTable } from "./work-table.ts"
 
 /** What the dating decides: who comes first, how many people, and which of a crew's work is saved up for one visit. */
@@ -11,22 +12,10 @@ export interface Choice {
   waits: WaitNet
 }
 
-/** One wait of a unit; `visit` where it waits so that its crew comes only once. */
-interface UnitWait {
-  unit: number
-  until: "ready" | "finish"
-  visit?: true
-}
-
-/** Waits of each unit and the units that wait for it. */
-export interface WaitNet {
-  into: readonly (readonly UnitWait[])[]
-  from: readonly (readonly number[])[]
-}
-
 /** Why a unit could not be placed earlier. */
 export type Cause =
-  | { kind: "opening" | "day" | "night" }
+  | { kind: "opening" }
+  | { kind: "day" | "night"; before: Cause }
   | { kind: "wait" | "visit" | "crew" | "room" | "wet-coat" | "dust" | "wet-floor"; unit: number }
 
 /** Units in time, all in ms. */
@@ -47,8 +36,10 @@ export interface Placeable {
   plan: UnitPlan
   /** Working time by what limits the work, at a sum of `limit` flags. */
   tables: readonly WorkTable[]
-  /** Nothing starts before. */
+  /** No work starts before. */
   opening: number
+  /** What dries by itself may have begun before it, but not before this. */
+  began: number
   /** Work that was done or begun: when. */
   pinned: ReadonlyMap<number, { start: number; finish: number }>
 }
@@ -84,44 +75,6 @@ export function placeAll(given: Placeable, choice: Choice): Placing | null {
     for (const follower of from[unit]!) if (--left[follower]! === 0) open.push(follower)
   }
   return placed === units.length ? placer.placing : null
-}
-
-/**
- * Own waits, and for units saved up for one visit the waits of all of them.
- * @param batch number of the visit each unit is saved up for, or -1
- */
-export function waitsWith({ units, follows }: UnitPlan, batch: readonly number[]): WaitNet {
-  const own: UnitWait[][] = units.map((unit) => unit.waits as UnitWait[])
-  for (const list of membersOf(batch)) {
-    const inside = new Set(list)
-    const outside = new Map<number, UnitWait>()
-    for (const unit of list) {
-      for (const wait of units[unit]!.waits) {
-        const isTheirs = list.some((member) => follows[member * units.length + wait.unit] === 1)
-        if (!inside.has(wait.unit) && !isTheirs) outside.set(wait.unit, { ...wait, visit: true })
-      }
-    }
-    for (const unit of list) {
-      const known = new Set(units[unit]!.waits.map((wait) => wait.unit))
-      own[unit] = [...own[unit]!, ...[...outside.values()].filter((wait) => !known.has(wait.unit))]
-    }
-  }
-  const from: number[][] = units.map(() => [])
-  own.forEach((list, unit) => {
-    for (const wait of list) from[wait.unit]!.push(unit)
-  })
-  return { into: own, from }
-}
-
-function membersOf(batch: readonly number[]): Iterable<number[]> {
-  const members = new Map<number, number[]>()
-  batch.forEach((number, unit) => {
-    if (number < 0) return
-    const list = members.get(number)
-    if (list) list.push(unit)
-    else members.set(number, [unit])
-  })
-  return members.values()
 }
 
 interface Slot {
@@ -164,19 +117,20 @@ class Placer {
   }
 
   place(index: number, waits: readonly UnitWait[]): void {
-    const { plan, tables, opening } = this.#given
+    const { plan, tables } = this.#given
     const unit = plan.units[index]!
     const table = tables[unit.limits]!
-    let from = opening
+    let from = unit.work ? this.#given.opening : this.#given.began
     let cause: Cause = { kind: "opening" }
     for (const wait of waits) {
       const until = this.placing[wait.until][wait.unit]!
-      const isReported = cause.kind === "opening" && this.#given.pinned.has(wait.unit)
-      if (isReported) cause = { kind: "wait", unit: wait.unit }
+      if (cause.kind === "opening" && this.#isLastReported(wait.unit, until))
+        cause = { kind: "wait", unit: wait.unit }
       if (until <= from && !(until === from && cause.kind === "opening")) continue
       from = until
       cause = { kind: wait.visit ? "visit" : "wait", unit: wait.unit }
     }
+    if (cause.kind === "opening") cause = this.#crewReported(unit)
     for (let missed = 0; ; ) {
       const slot = this.#slot(index, from, table)
       const late = missed < daysTried ? this.#tooLate(slot, table) : null
@@ -184,7 +138,7 @@ class Placer {
       if (late) {
         missed++
         from = table.nextDay(slot.start)
-        cause = late
+        cause = { kind: late, before: "before" in cause ? cause.before : cause }
         if (missed === daysTried) this.placing.relaxed.push(index)
       } else if (clash) {
         from = clash.until
@@ -196,6 +150,21 @@ class Placer {
         return
       }
     }
+  }
+
+  /** True for a reported unit that was done only when the last reported day was over. */
+  #isLastReported(unit: number, until: number): boolean {
+    const { pinned, tables, opening } = this.#given
+    return pinned.has(unit) && tables[0]!.next(until) >= tables[0]!.next(opening)
+  }
+
+  /** The unit that the crew was reported at until the last reported day; the opening where it was at none. */
+  #crewReported({ crew, work }: Unit): Cause {
+    const { pinned, plan } = this.#given
+    const [last] = [...pinned.keys()].filter(
+      (unit) => plan.units[unit]!.crew === crew && this.#isLastReported(unit, this.placing.finish[unit]!),
+    )
+    return work && last !== undefined ? { kind: "crew", unit: last } : { kind: "opening" }
   }
 
   #put(slot: Slot): void {
@@ -217,11 +186,10 @@ class Placer {
   }
 
   /** Work that must end on the day it begins, or dry before bedtime, and does not. */
-  #tooLate(slot: Slot, table: WorkTable): Cause | null {
+  #tooLate(slot: Slot, table: WorkTable): "day" | "night" | null {
     const unit = this.#given.plan.units[slot.unit]!
-    if (unit.oneDay && table.dateAt(slot.start) !== table.dateAt(slot.finish - 1)) return { kind: "day" }
-    if (unit.byBedtime && slot.ready > table.clock(slot.start, this.#given.plan.bedtime))
-      return { kind: "night" }
+    if (unit.oneDay && table.dateAt(slot.start) !== table.dateAt(slot.finish - 1)) return "day"
+    if (unit.byBedtime && slot.ready > table.clock(slot.start, this.#given.plan.bedtime)) return "night"
     return null
   }
 

@@ -37,6 +37,8 @@ export interface DatedStep {
   float: WorkingHours
   /** The key of the step that held it back last, or null where only the crew or the start of the job did. */
   heldBy: string | null
+  /** The same with its crew's turns: the key of the step it comes behind, or null where only the start of the job held it. */
+  behind: string | null
   /** Why it cannot start sooner, in plain words. */
   because: string
   /** The clock time by which it is done each day, since people sleep on the storey and it gives off solvent. */

@@ -16,18 +16,8 @@ function put(delay: Delay): string {
 }
 
 function cannot(unit: Unit, cause: Cause, plan: UnitPlan): string {
-  if (!("unit" in cause)) {
-    switch (cause.kind) {
-      case "day":
-        return unit.steps[0]!.stage === "nosings"
-          ? "begins and ends on one day: people go to bed by this stair"
-          : "begins and ends on one day, so that no doorway stands open in the evening"
-      case "night":
-        return "must be dry before bedtime: people sleep behind it"
-      default:
-        return "first of its line: waits only for the start of the job"
-    }
-  }
+  if ("before" in cause) return `${cannot(unit, cause.before, plan)}; then ${wholeDay(unit, cause.kind)}`
+  if (!("unit" in cause)) return "first of its line: waits only for the start of the job"
   const other = plan.units[cause.unit]!
   const crew = plan.crews[other.crew]!.name.toLowerCase()
   switch (cause.kind) {
@@ -50,6 +40,13 @@ function cannot(unit: Unit, cause: Cause, plan: UnitPlan): string {
       return `waits for: ${named(other)}${own?.until === "finish" ? "" : dry(other)}`
     }
   }
+}
+
+function wholeDay(unit: Unit, kind: "day" | "night"): string {
+  if (kind === "night") return "for the next morning: it must be dry before bedtime, people sleep behind it"
+  return unit.steps[0]!.stage === "nosings"
+    ? "for a day that holds it all: people go to bed by this stair"
+    : "for a day that holds it all, so that no doorway stands open in the evening"
 }
 
 function named({ steps }: Unit): string {

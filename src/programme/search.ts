@@ -1,7 +1,8 @@
 import { type Seeded, seeded } from "../kernels/schedule/seeded.ts"
 import type { Chains } from "./bound.ts"
-import { type Choice, type Placeable, type Placing, placeAll, type WaitNet, waitsWith } from "./place.ts"
+import { type Choice, type Placeable, type Placing, placeAll } from "./place.ts"
 import type { UnitPlan } from "./units.ts"
+import { type WaitNet, waitsWith } from "./wait-net.ts"
 
 /** Attempts of the improving search after the rules of priority, by the number of units; counted, never timed, so that the dates are the same everywhere. */
 const attempts = { perUnit: 4, most: 600 }

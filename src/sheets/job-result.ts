@@ -4,9 +4,11 @@ import type { ProgrammeFile } from "../intake/schema/programme.ts"
 import type { Variation } from "../intake/schema/variations.ts"
 import type { Finding } from "../kernels/finding.ts"
 import type { SheetModel } from "../kernels/paper.ts"
+import type { IsoDate } from "../kernels/units.ts"
 import type { Deliveries } from "../orders/deliveries.ts"
 import type { Orders } from "../orders/orders.ts"
 import type { Price } from "../orders/price.ts"
+import type { IssuedProgramme } from "../programme/compare.ts"
 import type { Programme } from "../programme/programme.ts"
 import type { Rules } from "../rulebook/rules.ts"
 import type { House, Room } from "../survey/room.ts"
@@ -34,6 +36,13 @@ export interface Account {
   changes: Change[]
 }
 
+/** The programme as it stood under an earlier letter. */
+export interface IssuedBefore {
+  revision: string
+  on: IsoDate
+  programme: IssuedProgramme
+}
+
 /** Everything worked out for one job; sheets are made from it and from nothing else. */
 export interface JobResult {
   job: JobFile
@@ -46,6 +55,8 @@ export interface JobResult {
   /** What the trades pass on of each room. */
   passed: Passed
   programme: Programme
+  /** The programme of the last issue whose days were others than now; none before there is one. */
+  issuedBefore?: IssuedBefore
   orders: Orders
   deliveries: Deliveries
   price: Price | null

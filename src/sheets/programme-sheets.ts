@@ -3,9 +3,10 @@ import { datesBetween } from "../kernels/calendar/dates.ts"
 import { clockAt } from "../kernels/calendar/instant.ts"
 import { isWorkingDay } from "../kernels/calendar/work-calendar.ts"
 import type { Block, SheetModel } from "../kernels/paper.ts"
-import type { DatedStep, Move, Programme, Visit } from "../programme/programme.ts"
+import type { DatedStep, Programme, Visit } from "../programme/programme.ts"
 import { chartPages, foldOutPage } from "./bar-chart.ts"
 import type { JobResult } from "./job-result.ts"
+import { movedBlocks } from "./moved-since.ts"
 
 /** The bar chart over days: work in black, drying hatched, free days grey, as many landscape pages as needed. */
 export function programmeSheet(result: JobResult): SheetModel | null {
@@ -21,7 +22,7 @@ export function programmeSheet(result: JobResult): SheetModel | null {
     hosted: true,
     orientation: "landscape",
     datum: null,
-    blocks: [...chartPages(result), ...standing(result), ...moved(result)],
+    blocks: [...chartPages(result), ...standing(result), ...movedBlocks(result)],
     ...(result.job.foldOuts ? { foldOut: chartPages(result, foldOutPage) } : {}),
     rests: [],
   }
@@ -43,37 +44,6 @@ function standing({ programme }: JobResult): Block[] {
     ? `No sleeping in the new storey before the evening of ${dateText(firstNight.on)}. It waits for every door on the way out hung and its gaps measured, alarms on all storeys tested together, guarding, handrail and nosings fixed, and building control’s word.`
     : ""
   return [{ kind: "text", as: "note", paragraphs: [rests, night].filter(Boolean) }]
-}
-
-/** What the days that were reported have moved. */
-function moved({ programme }: JobResult): Block[] {
-  return programme.moves.length > 0 ? [movedTable(programme.moves, programme)] : []
-}
-
-/** Most moved steps that are told one by one; the rest move along with them. */
-const movesTold = 20
-
-function movedTable(moves: readonly Move[], programme: Programme): Block {
-  const told = moves.slice(0, movesTold)
-  const rest = moves.length - told.length
-  return {
-    kind: "table",
-    caption: "Moved by what was reported",
-    columns: [
-      { label: "Room", width: 8, as: "mark" },
-      { label: "Step", width: 36 },
-      { label: "Was to end", width: 14, as: "figure" },
-      { label: "Ends now", width: 14, as: "figure" },
-      { label: "Why", width: 34 },
-    ],
-    rows: told.map((move) => {
-      const step = programme.steps.find((each) => each.step.key === move.key)!.step
-      return {
-        cells: [step.room ?? "House", step.title, dayText(move.was), dayText(move.now), move.because],
-      }
-    }),
-    ...(rest > 0 ? { note: `And ${rest} more steps behind them.` } : {}),
-  }
 }
 
 /** One sheet a crew: each visit with its days, rooms, what must be ready and what to leave ready. */

@@ -4,10 +4,10 @@ import { calendarsOf } from "../../src/programme/calendars.ts"
 import { dayBlocks } from "../../src/programme/day-blocks.ts"
 import { waitsFor } from "../../src/programme/house-rules.ts"
 import type { Choice, Placeable } from "../../src/programme/place.ts"
-import { waitsWith } from "../../src/programme/place.ts"
 import type { Site } from "../../src/programme/programme.ts"
 import { programmeRules } from "../../src/programme/rules.ts"
 import { unitPlan } from "../../src/programme/units.ts"
+import { waitsWith } from "../../src/programme/wait-net.ts"
 import { waysOf } from "../../src/programme/ways.ts"
 import { WorkTable } from "../../src/programme/work-table.ts"
 import type { Step } from "../../src/trades/trade.ts"
@@ -27,10 +27,12 @@ export function placeable(
   const waits = waitsFor({ steps, site, ways, blocks })
   const { plan } = unitPlan({ steps, waits, blocks, site, ways, file, rules: rulesOf(programmeRules) })
   const calendars = calendarsOf(file, "Europe/London", 8)
+  const opening = instantAt(file.start, file.hours[0]!.from, "Europe/London")
   return {
     plan,
     tables: calendars.map((calendar) => new WorkTable(calendar, file.start)),
-    opening: instantAt(file.start, file.hours[0]!.from, "Europe/London"),
+    opening,
+    began: opening,
     pinned: new Map(),
   }
 }

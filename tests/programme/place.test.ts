@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest"
 import { clockAt, type Instant } from "../../src/kernels/calendar/instant.ts"
-import { placeAll, waitsWith } from "../../src/programme/place.ts"
+import { placeAll } from "../../src/programme/place.ts"
 import { stepOf } from "../fixtures/programme.ts"
 import { placeable, plainChoice } from "./parts.ts"
 
@@ -31,21 +31,32 @@ describe("units are placed", () => {
     expect(cause[1]).toEqual({ kind: "wet-coat", unit: 0 })
   })
 
-  it("all of one visit when the last of it can start", () => {
-    const given = placeable([
-      stepOf({ key: "lay", trade: "floors", stage: "floor", hours: 6 }),
-      stepOf({ key: "here", stage: "fill", hours: 1 }),
-      stepOf({ key: "there", stage: "fill", hours: 1, room: "R2" }),
-    ])
-    const placing = placeAll(given, { ...plainChoice(given), waits: waitsWith(given.plan, [-1, 0, 0]) })!
-    expect([...placing.start].map(time)).toEqual(["2027-03-01 08:00", "2027-03-01 15:00", "2027-03-01 16:00"])
-  })
-
   it("around what is done already", () => {
     const given = placeable([stepOf({ key: "a", hours: 2 }), stepOf({ key: "b", hours: 2, stage: "fill" })])
     const start = given.opening + 24 * 3_600_000
     const pinned = new Map([[0, { start, finish: start + 3_600_000 }]])
     const placing = placeAll({ ...given, pinned }, plainChoice(given))!
     expect([...placing.start].map(time)).toEqual(["2027-03-02 08:00", "2027-03-02 09:00"])
+  })
+
+  it("what dries by itself has dried on while days were reported", () => {
+    const given = placeable([
+      stepOf({ key: "plaster", stage: "dry-out", hours: 0, gate: { ...wet, hours: 48 } }),
+      stepOf({ key: "far", hours: 2, room: "R2" }),
+    ])
+    const far = given.plan.units.findIndex((unit) => unit.work)
+    const opening = given.opening + 72 * 3_600_000
+    const pinned = new Map([[far, { start: given.opening, finish: given.opening + 3_600_000 }]])
+    const { start } = placeAll({ ...given, opening, pinned }, plainChoice(given))!
+    expect(time(start[1 - far]!)).toBe("2027-03-01 08:00")
+  })
+
+  it("behind the reported unit that kept its crew to the last reported day", () => {
+    const given = placeable([stepOf({ key: "a", hours: 2 }), stepOf({ key: "b", hours: 2, room: "R2" })])
+    const start = given.opening + 24 * 3_600_000
+    const evening = start + 9 * 3_600_000
+    const pinned = new Map([[0, { start, finish: evening }]])
+    const { cause } = placeAll({ ...given, opening: evening, pinned }, plainChoice(given))!
+    expect(cause[1]).toEqual({ kind: "crew", unit: 0 })
   })
 })

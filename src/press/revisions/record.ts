@@ -21,6 +21,23 @@ export const issuedSheet = z.strictObject({
 })
 export type IssuedSheet = z.infer<typeof issuedSheet>
 
+/** The days of every step as they were issued, so that a later build can say what moved. */
+export const issuedDates = z.strictObject({
+  finish: day,
+  firstNight: day.nullable(),
+  steps: z
+    .array(
+      z.strictObject({
+        step: z.string().min(1).max(120),
+        start: day,
+        finish: day,
+        hours: z.number().min(0),
+        wait: z.number().min(0),
+      }),
+    )
+    .max(5000),
+})
+
 /** `issues/<letter>.yaml`: what was issued, when, by whom and why. Written once by the issue command, never changed. */
 export const issueRecord = z
   .strictObject({
@@ -28,6 +45,7 @@ export const issueRecord = z
     on: day,
     by: line,
     reason: text,
+    programme: issuedDates.optional(),
     sheets: z.array(issuedSheet).max(5000),
   })
   .meta({
