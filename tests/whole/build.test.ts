@@ -100,6 +100,7 @@ describe("the output tree", () => {
     expect(names.filter((name) => name.endsWith(".pdf"))).toEqual([
       "archive.pdf",
       "client.pdf",
+      "day-by-day.pdf",
       "fold-outs.pdf",
       "job.pdf",
       "room-g1.pdf",
