@@ -1,14 +1,18 @@
 import type { Job } from "./intake/job.ts"
 import type { Variation } from "./intake/schema/variations.ts"
+import { clockAt } from "./kernels/calendar/instant.ts"
 import type { Finding } from "./kernels/finding.ts"
 import { bookedFindings } from "./orders/booked.ts"
 import { lateChoices } from "./orders/choices.ts"
 import { cutLists } from "./orders/cut-lists.ts"
 import { deliveriesOf } from "./orders/deliveries.ts"
+import { holdsOf, isAnyBroken } from "./orders/holds.ts"
 import { orderList } from "./orders/order-list.ts"
+import type { CutList } from "./orders/orders.ts"
 import { priceOf } from "./orders/price.ts"
 import { variedJob } from "./orders/varied-job.ts"
 import { datedProgramme } from "./programme/dated.ts"
+import type { Hold, Programme } from "./programme/programme.ts"
 import { rulesInForce } from "./rulebook/rules.ts"
 import { allRules } from "./rulebook-of.ts"
 import type { Account, JobResult, TradeResult } from "./sheets/job-result.ts"
@@ -100,23 +104,7 @@ async function asAgreed(
   const { lists, findings: sawn } = await once(done, `saw/${JSON.stringify(pieces)}/${shared}`, () =>
     cutLists(pieces, known, lengthsInHand(job)),
   )
-  const programme = datedProgramme({
-    steps: works.flatMap((work) => work.steps),
-    site: house,
-    file: job.programme,
-    rules,
-    zone: job.job.zone,
-  })
-  const lines = orderList({
-    quantities: works.flatMap((work) => work.quantities),
-    lists,
-    products: job.products,
-    inHand: job.inHand,
-    suppliers: job.suppliers,
-    programme,
-    job: known,
-    preparedOn: job.job.prepared.on,
-  })
+  const { programme, lines, holds } = datedAndOrdered(job, works, { facts: known, lists })
   const sums = variations.flatMap((variation) => variation.sums)
   return {
     job: job.job,
@@ -128,6 +116,7 @@ async function asAgreed(
     results,
     passed,
     programme,
+    holds,
     orders: { lines, cutLists: lists, findings: sawn },
     deliveries: deliveriesOf({ lines, suppliers: job.suppliers, stores: job.stores }),
     price: job.money ? priceOf({ lines, programme, file: job.money, sums }) : null,
@@ -142,6 +131,48 @@ async function asAgreed(
       ...lateChoices(job.money, lines),
     ],
   }
+}
+
+/**
+ * The programme and the orders, which follow from it backwards; where ordered goods or the client's choices cannot be there in time, the
+ * programme once more with the steps that need them held.
+ */
+function datedAndOrdered(
+  job: Job,
+  works: readonly Work[],
+  { facts, lists }: { facts: JobFacts; lists: readonly CutList[] },
+) {
+  const steps = works.flatMap((work) => work.steps)
+  const dated = (holds: readonly Hold[]) => {
+    const { rules, house: site } = facts
+    return datedProgramme({ steps, site, file: job.programme, rules, zone: job.job.zone, holds })
+  }
+  const ordered = (programme: Programme) =>
+    orderList({
+      quantities: works.flatMap((work) => work.quantities),
+      lists,
+      products: job.products,
+      inHand: job.inHand,
+      suppliers: job.suppliers,
+      programme,
+      job: facts,
+      preparedOn: job.job.prepared.on,
+    })
+  const first = dated([])
+  const lines = ordered(first)
+  const holds = holdsOf({
+    lines,
+    steps,
+    suppliers: job.suppliers,
+    booked: job.programme.booked,
+    decisions: job.money?.client.decisions ?? [],
+    calendar: first.calendar,
+    preparedOn: job.job.prepared.on,
+  })
+  const starts = new Map(first.steps.map((each) => [each.step.key, clockAt(each.start, first.zone).date]))
+  if (!isAnyBroken(holds, (key) => starts.get(key))) return { programme: first, lines, holds }
+  const programme = dated(holds)
+  return { programme, lines: ordered(programme), holds }
 }
 
 function jobFacts(job: Job, house: House, known: Pick<JobFacts, "rules" | "passed">): JobFacts {

@@ -1,6 +1,7 @@
 import type { Product } from "../intake/schema/products.ts"
 import type { DatedStep } from "../programme/programme.ts"
 import { type Stage, stageRank } from "../trades/stages.ts"
+import type { Step } from "../trades/trade.ts"
 
 /** Stages that use up no goods: they protect, look, wait or clean. */
 const takesNothing: ReadonlySet<Stage> = new Set(["prepare", "dry-out", "covers-off", "snag"])
@@ -42,6 +43,25 @@ const liquidStages: Readonly<Record<Use, readonly Stage[]>> = {
 }
 
 /**
+ * The steps that may use a product of a trade: those at one of the stages of its kind, or else all that use goods at all.
+ * @param use the room it is for, or null for any of the trade's
+ */
+export function stepsUsing(
+  product: Product,
+  { trade, room }: { trade: string; room: string | null },
+  steps: readonly Step[],
+): Step[] {
+  const own = steps.filter(
+    (step) => step.trade === trade && (room === null || step.room === null || step.room === room),
+  )
+  const stages = stagesOf(product)
+  const atStage = own.filter((step) => stages.includes(step.stage))
+  if (atStage.length > 0) return atStage
+  const working = own.filter((step) => !takesNothing.has(step.stage) && step.hours > 0)
+  return working.length > 0 ? working : own
+}
+
+/**
  * The first step that uses a product of a trade: the first at one of the stages of its kind, or else the first that uses goods at all.
  * @param room the room it is for, or null for any of the trade's
  */
@@ -50,13 +70,14 @@ export function firstUse(
   { trade, room }: { trade: string; room: string | null },
   steps: readonly DatedStep[],
 ): DatedStep | undefined {
-  const own = steps.filter(
-    ({ step }) => step.trade === trade && (room === null || step.room === null || step.room === room),
+  const using = new Set(
+    stepsUsing(
+      product,
+      { trade, room },
+      steps.map(({ step }) => step),
+    ),
   )
-  const stages = stagesOf(product)
-  const atStage = own.filter(({ step }) => stages.includes(step.stage))
-  const working = own.filter(({ step }) => !takesNothing.has(step.stage) && step.hours > 0)
-  return earliest(atStage) ?? earliest(working) ?? earliest(own)
+  return earliest(steps.filter(({ step }) => using.has(step)))
 }
 
 function earliest(steps: readonly DatedStep[]): DatedStep | undefined {

@@ -22,7 +22,7 @@ export interface LeastFinish {
 }
 
 /** Forward through the real calendar and backward in plain hours, each step done by the whole of its crew. */
-export function chainsOf({ plan, tables, opening }: Placeable): Chains {
+export function chainsOf({ plan, tables, opening, release }: Placeable): Chains {
   const { units, crews } = plan
   const start = units.map(() => opening)
   const finish = [...start]
@@ -30,7 +30,7 @@ export function chainsOf({ plan, tables, opening }: Placeable): Chains {
   const order = inOrder(units)
   for (const index of order) {
     const unit = units[index]!
-    let earliest = opening
+    let earliest = Math.max(opening, release[index]!)
     for (const wait of unit.waits) {
       const gate = wait.until === "ready" ? units[wait.unit]!.gate * hourMs : 0
       const until = finish[wait.unit]! + gate

@@ -1,4 +1,5 @@
 import type { ProgrammeFile } from "../intake/schema/programme.ts"
+import { dayText } from "../kernels/calendar/date-text.ts"
 import { clockAt, type Instant, instantAt } from "../kernels/calendar/instant.ts"
 import type { Finding } from "../kernels/finding.ts"
 import { findCycle } from "../kernels/network/activity.ts"
@@ -11,7 +12,7 @@ import { firstNightOf } from "./first-night.ts"
 import { type Wait, waitsFor } from "./house-rules.ts"
 import { householdFindings } from "./household.ts"
 import { type Cause, type Placeable, type Placing, placeAll } from "./place.ts"
-import type { Crew, DatedStep, FinishBound, Programme, Site } from "./programme.ts"
+import type { Crew, DatedStep, FinishBound, Hold, Programme, Site } from "./programme.ts"
 import { movesOf, progressOf } from "./progress.ts"
 import { airedBy } from "./quiet.ts"
 import { type Delay, reasonOf } from "./reason.ts"
@@ -28,6 +29,8 @@ export interface ProgrammeTask {
   site: Site
   file: ProgrammeFile
   rules: Rules
+  /** Days before which steps cannot begin for want of goods or a choice. */
+  holds?: readonly Hold[]
   /** Time zone of the site. */
   zone: string
   /** Most changes the search tries, where fewer than usual will do. */
@@ -86,6 +89,7 @@ export function datedProgramme(task: ProgrammeTask): Programme {
       ...findings,
       ...progress.findings,
       ...placing.relaxed.map((unit) => relaxedFinding(plan, unit)),
+      ...heldFindings(plan, placing),
       ...visitFindings(visits, file.crews),
       ...householdFindings({
         steps: dated,
@@ -120,11 +124,11 @@ function empty(file: ProgrammeFile, calendars: Calendars): Programme {
 
 /** The plan by numbers; a doorway of one day that would wait for itself is taken step by step instead. */
 function planOf(task: ProgrammeTask, ways: Ways) {
-  const { steps, site, file, rules } = task
+  const { steps, site, file, rules, holds } = task
   const blocks = dayBlocks(steps, site, ways)
   for (;;) {
     const waits = waitsFor({ steps, site, ways, blocks })
-    const { plan, findings } = unitPlan({ steps, waits, blocks, site, ways, file, rules })
+    const { plan, findings } = unitPlan({ steps, waits, blocks, site, ways, file, rules, holds })
     const ring = findCycle(steps.map((step) => ({ id: step.key, duration: 0, after: linksOf(waits, step) })))
     const knot = findCycle(
       plan.units.map((unit, index) => ({
@@ -155,6 +159,9 @@ function placeableOf(plan: UnitPlan, file: ProgrammeFile, calendars: Calendars):
     ),
     opening,
     began: opening,
+    release: Float64Array.from(plan.units, ({ hold }) =>
+      hold ? instantAt(hold.from, "00:00", calendars[0]!.zone) : 0,
+    ),
     pinned: new Map(),
   }
 }
@@ -277,6 +284,25 @@ function relaxedFinding(plan: UnitPlan, index: number): Finding {
       ? "More people in the crew, shorter quiet hours, or prepare the leaf beforehand."
       : "Do every other tread or half the floor at a time, use what dries by the evening, or do it while the house is empty.",
   }
+}
+
+/** A warning for each hold that decides when a step begins. */
+function heldFindings({ units }: UnitPlan, { cause }: Placing): Finding[] {
+  return units.flatMap((unit, index): Finding[] => {
+    const why = cause[index]!
+    const isHeld = (each: Cause): boolean => ("before" in each ? isHeld(each.before) : each.kind === "hold")
+    if (!unit.hold || !isHeld(why)) return []
+    const { title, room } = unit.steps[0]!
+    return [
+      {
+        code: "held-by-what-is-not-there",
+        severity: "warning",
+        at: unit.hold.at,
+        message: `${title}${room ? ` (${room})` : ""} cannot begin before ${dayText(unit.hold.from)}: ${unit.hold.because}.`,
+        mend: "Order or choose sooner, take what is in stock, or let it begin then.",
+      },
+    ]
+  })
 }
 
 function ringFinding(ring: readonly string[], steps: readonly Step[]): Finding {

@@ -14,7 +14,7 @@ export interface Choice {
 
 /** Why a unit could not be placed earlier. */
 export type Cause =
-  | { kind: "opening" }
+  | { kind: "opening" | "hold" }
   | { kind: "day" | "night"; before: Cause }
   | { kind: "wait" | "visit" | "crew" | "room" | "wet-coat" | "dust" | "wet-floor"; unit: number }
 
@@ -40,6 +40,8 @@ export interface Placeable {
   opening: number
   /** What dries by itself may have begun before it, but not before this. */
   began: number
+  /** For each unit the moment before which what it needs is not there; the beginning where nothing is held. */
+  release: Float64Array
   /** Work that was done or begun: when. */
   pinned: ReadonlyMap<number, { start: number; finish: number }>
 }
@@ -131,6 +133,11 @@ class Placer {
       cause = { kind: wait.visit ? "visit" : "wait", unit: wait.unit }
     }
     if (cause.kind === "opening") cause = this.#crewReported(unit)
+    const release = this.#given.release[index]!
+    if (release > from) {
+      from = release
+      cause = { kind: "hold" }
+    }
     for (let missed = 0; ; ) {
       const slot = this.#slot(index, from, table)
       const late = missed < daysTried ? this.#tooLate(slot, table) : null

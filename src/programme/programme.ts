@@ -1,11 +1,22 @@
 import type { ProgrammeFile } from "../intake/schema/programme.ts"
 import type { Instant } from "../kernels/calendar/instant.ts"
 import type { WorkCalendar } from "../kernels/calendar/work-calendar.ts"
-import type { Finding } from "../kernels/finding.ts"
+import type { At, Finding } from "../kernels/finding.ts"
 import type { IsoDate, WorkingHours } from "../kernels/units.ts"
 import type { Rules } from "../rulebook/rules.ts"
 import type { House } from "../survey/room.ts"
 import type { Step } from "../trades/trade.ts"
+
+/** A day before which a step cannot begin: what it needs is not there yet, or not chosen. */
+export interface Hold {
+  /** Key of the step. */
+  key: string
+  from: IsoDate
+  /** What it waits for, in plain words. */
+  because: string
+  /** Where the author wrote what decides it. */
+  at: At
+}
 
 /** What the programme must know of the house: its rooms and how one gets from one to the other. */
 export type Site = Pick<House, "rooms" | "doors" | "stairs" | "occupied">
@@ -115,4 +126,5 @@ export interface Checked {
   site: Site
   file: ProgrammeFile
   rules: Rules
+  holds?: readonly Hold[]
 }

@@ -17,6 +17,7 @@ function put(delay: Delay): string {
 
 function cannot(unit: Unit, cause: Cause, plan: UnitPlan): string {
   if ("before" in cause) return `${cannot(unit, cause.before, plan)}; then ${wholeDay(unit, cause.kind)}`
+  if (cause.kind === "hold") return unit.hold?.because ?? "waits for what it needs"
   if (!("unit" in cause)) return "first of its line: waits only for the start of the job"
   const other = plan.units[cause.unit]!
   const crew = plan.crews[other.crew]!.name.toLowerCase()

@@ -5,7 +5,7 @@ import type { Stage } from "../trades/stages.ts"
 import type { Step } from "../trades/trade.ts"
 import { limit } from "./calendars.ts"
 import { rankOf, type Wait } from "./house-rules.ts"
-import type { Crew, Site } from "./programme.ts"
+import type { Crew, Hold, Site } from "./programme.ts"
 import type { Ways } from "./ways.ts"
 
 /** What is placed in time as one: a step, or the steps of a doorway done in one day. */
@@ -28,6 +28,8 @@ export interface Unit {
   /** Must be ready before bedtime of the day it begins: people sleep behind it. */
   byBedtime: boolean
   oneDay: boolean
+  /** What it needs is not there before: the latest of its steps' holds. */
+  hold: Hold | null
   /** Needs somebody there; new plaster drying does not. */
   work: boolean
   waits: { unit: number; until: Wait["until"] }[]
@@ -76,6 +78,7 @@ export interface UnitsGiven {
   ways: Ways
   file: ProgrammeFile
   rules: Rules
+  holds?: readonly Hold[]
 }
 
 /**
@@ -139,7 +142,7 @@ function gathered(steps: readonly Step[], blocks: ReadonlyMap<string, string>): 
 function unitOf(
   steps: Step[],
   index: number,
-  { waits, blocks, site, ways, file }: UnitsGiven,
+  { waits, blocks, site, ways, file, holds = [] }: UnitsGiven,
   byKey: ReadonlyMap<string, number>,
   roomIds: readonly string[],
 ): Unit {
@@ -165,9 +168,15 @@ function unitOf(
     shuts,
     byBedtime: shuts && first.room !== null && ways.behind(first.room).some((room) => ways.slept.has(room)),
     oneDay: blocks.has(first.key) || isStairInUse(first, ways),
+    hold: latestHold(steps, holds),
     work: steps.some((step) => step.hours > 0),
     waits: [...found].map(([unit, until]) => ({ unit, until })),
   }
+}
+
+function latestHold(steps: readonly Step[], holds: readonly Hold[]): Hold | null {
+  const own = holds.filter((hold) => steps.some((step) => step.key === hold.key))
+  return own.reduce<Hold | null>((last, each) => (last && last.from >= each.from ? last : each), null)
 }
 
 /** What keeps a step to some of the working hours, a sum of `limit` flags: noise; fumes on a storey where people sleep meanwhile. */

@@ -9,7 +9,7 @@ import type { Deliveries } from "../orders/deliveries.ts"
 import type { Orders } from "../orders/orders.ts"
 import type { Price } from "../orders/price.ts"
 import type { IssuedProgramme } from "../programme/compare.ts"
-import type { Programme } from "../programme/programme.ts"
+import type { Hold, Programme } from "../programme/programme.ts"
 import type { Rules } from "../rulebook/rules.ts"
 import type { House, Room } from "../survey/room.ts"
 import type { Passed, Work } from "../trades/trade.ts"
@@ -55,6 +55,8 @@ export interface JobResult {
   /** What the trades pass on of each room. */
   passed: Passed
   programme: Programme
+  /** Days before which steps cannot begin for want of goods or a choice. */
+  holds: readonly Hold[]
   /** The programme of the last issue whose days were others than now; none before there is one. */
   issuedBefore?: IssuedBefore
   orders: Orders

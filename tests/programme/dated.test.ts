@@ -1,9 +1,11 @@
 import { describe, expect, it } from "vitest"
 import { clockAt } from "../../src/kernels/calendar/instant.ts"
+import { datedProgramme } from "../../src/programme/dated.ts"
 import type { Programme } from "../../src/programme/programme.ts"
+import { programmeRules } from "../../src/programme/rules.ts"
 import type { Step } from "../../src/trades/trade.ts"
-import { datedOf, programmeOf, stepOf } from "../fixtures/programme.ts"
-import { surveyed } from "../fixtures/rooms.ts"
+import { datedOf, programmeOf, siteOf, stepOf } from "../fixtures/programme.ts"
+import { rulesOf, surveyed } from "../fixtures/rooms.ts"
 
 const rooms = [surveyed(), surveyed({ id: "R2" })]
 const programme = (steps: readonly Step[], given: Record<string, unknown> = {}) =>
@@ -107,6 +109,32 @@ describe("solvent where people sleep", () => {
       { code: "no-working-time", severity: "error", at: { path: ["bedtime"] } },
     ])
     expect(findings[0]?.message).toContain("→ nothing left")
+  })
+})
+
+describe("what is not there yet", () => {
+  const at = { file: "money.yaml", path: ["client", "decisions", 0, "by"] }
+  const hold = { key: "lay", from: "2027-03-05", because: "waits for the client’s choice", at }
+  const lay = stepOf({ key: "lay", title: "Lay", trade: "floors", stage: "floor", hours: 2 })
+  const after = stepOf({ key: "after", stage: "last-coat", hours: 1 })
+
+  it("holds its step and what follows, and says why and where it was written", () => {
+    const site = siteOf(rooms)
+    const task = { site, file: programmeOf(), rules: rulesOf(programmeRules), zone: "Europe/London" }
+    const done = datedProgramme({ ...task, steps: [lay, after], holds: [hold] })
+    expect(times(done).lay?.[0]).toBe("2027-03-05 08:00")
+    expect(times(done).after?.[0]).toBe("2027-03-05 10:00")
+    expect(done.steps[0]?.because).toBe("waits for the client’s choice")
+    expect(done.bound).toMatchObject({ finish: "2027-03-05", proven: true })
+    expect(done.findings).toMatchObject([{ code: "held-by-what-is-not-there", severity: "warning", at }])
+  })
+
+  it("says nothing where it is there in time", () => {
+    const early = { ...hold, from: "2027-02-20" }
+    const task = { site: siteOf(rooms), file: programmeOf(), rules: rulesOf(programmeRules) }
+    const done = datedProgramme({ ...task, zone: "Europe/London", steps: [lay], holds: [early] })
+    expect(done.findings).toEqual([])
+    expect(done.steps[0]?.because).toContain("start of the job")
   })
 })
 

@@ -13,6 +13,7 @@ describe.each(demoJobs.map((job) => [job.ref, job.result] as const))("the demo j
     site: result.house,
     file: result.programmeFile,
     rules: result.rules,
+    holds: result.holds,
     zone: result.job.zone,
   }
 

@@ -1,3 +1,4 @@
+import { addDays } from "../../src/kernels/calendar/dates.ts"
 import type { Seeded } from "../../src/kernels/schedule/seeded.ts"
 import type { ProgrammeTask } from "../../src/programme/dated.ts"
 import type { Site } from "../../src/programme/programme.ts"
@@ -51,7 +52,15 @@ export function generatedTask(next: Seeded): ProgrammeTask {
       site.rooms.some(({ id }) => id === door.between[1]) ? doorSteps(door) : [],
     ),
   ]
-  return { steps, site, file, rules, zone: "Europe/London" }
+  const holds = steps
+    .filter(() => next() < 0.05)
+    .map(({ key }) => ({
+      key,
+      from: addDays(file.start, pick(3, 40)),
+      because: "waits for goods",
+      at: { file: "programme.yaml", path: [] },
+    }))
+  return { steps, site, file, rules, holds, zone: "Europe/London" }
 
   function solvent(): { fumes?: true } {
     return next() < 0.5 ? { fumes: true } : {}

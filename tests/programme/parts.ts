@@ -33,6 +33,7 @@ export function placeable(
     tables: calendars.map((calendar) => new WorkTable(calendar, file.start)),
     opening,
     began: opening,
+    release: new Float64Array(plan.units.length),
     pinned: new Map(),
   }
 }

@@ -130,6 +130,16 @@ describe("what is broken by hand is found", () => {
     expect(found(key, change)).toContain(line)
   })
 
+  it("a step that begins before its goods are there", () => {
+    const holds = [
+      { key: "oil", from: "2027-04-01", because: "waits for goods", at: { file: "job.yaml", path: [] } },
+    ]
+    expect(verifyProgramme({ ...task, holds, programme }).join("\n")).toContain(
+      "oil: begins before 2027-04-01",
+    )
+    expect(verifyProgramme({ ...task, holds, programme: datedProgramme({ ...task, holds }) })).toEqual([])
+  })
+
   it("a step left out", () => {
     const less = { ...programme, steps: programme.steps.slice(1) }
     expect(verifyProgramme({ ...task, programme: less }).join("\n")).toContain("not dated")

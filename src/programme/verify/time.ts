@@ -11,7 +11,7 @@ const hourMs = 3_600_000
 const tolerance = 2
 
 /** Each step once, its hours worked in working time (loud work in no quiet hour, solvent never too near to the bedtime of those who sleep on the storey), its people there, its gate kept. */
-export function timeBroken({ programme, steps, site, file, rules }: Checked): string[] {
+export function timeBroken({ programme, steps, site, file, rules, holds = [] }: Checked): string[] {
   const found: string[] = []
   const spans = spansIn(file, programme.zone, rules.value("solvent-before-bed"))
   const isLived = lived(site)
@@ -31,6 +31,12 @@ export function timeBroken({ programme, steps, site, file, rules }: Checked): st
     if (Math.abs(each.ready - each.finish - gate) > tolerance) found.push(`${each.step.key}: gate not kept`)
     if (!isReported(each, file))
       found.push(...hoursBroken(each, { spansOn: spans, zone: programme.zone, smells: smells(each.step) }))
+  }
+  for (const { key, from, because } of holds) {
+    const each = dated.get(key)
+    if (!each || isReported(each, file)) continue
+    const day = Temporal.Instant.fromEpochMilliseconds(each.start).toZonedDateTimeISO(programme.zone)
+    if (day.toPlainDate().toString() < from) found.push(`${key}: begins before ${from}: ${because}`)
   }
   return [...found, ...crewsBroken(programme.steps, file)]
 }
