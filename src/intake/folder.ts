@@ -1,8 +1,8 @@
 import { existsSync, readdirSync } from "node:fs"
 import { basename, join } from "node:path"
-import { linkLeadsOut, missingFile, type Saying, tooManyFiles, unknownFile } from "./messages.ts"
+import { jobTooBig, linkLeadsOut, missingFile, type Saying, tooManyFiles, unknownFile } from "./messages.ts"
 import { nearest } from "./nearest.ts"
-import { leadsOut, readText } from "./text-file.ts"
+import { leadsOut, type ReadText, readText } from "./text-file.ts"
 import { type YamlFile, yamlFile } from "./yaml-file.ts"
 
 /** The files of one job folder. */
@@ -22,10 +22,20 @@ export interface JobFiles {
 /** Most files of one subfolder; a house has fewer rooms. */
 const mostFiles = 200
 
+/** Largest job that is read, characters of all its files together: some two hundred rooms with work in each. */
+export const largestJob = 2_097_152
+
+const bigRefused: ReadText = { refused: jobTooBig(largestJob), line: 1, column: 1 }
+
 /** Reads every file of a job's folder that the format knows; what else looks like one of its YAML files is named. */
 export function readFolder(dir: string): JobFiles {
   const ref = basename(dir)
-  const read = (file: string) => yamlFile(file, `${ref}/${file}`, readText(join(dir, file), dir))
+  let left = largestJob
+  const read = (file: string) => {
+    const text = left < 0 ? bigRefused : readText(join(dir, file), dir)
+    if ("text" in text) left -= text.text.length
+    return yamlFile(file, `${ref}/${file}`, left < 0 ? bigRefused : text)
+  }
   const readIfThere = (file: string) => (existsSync(join(dir, file)) ? read(file) : null)
   const rooms = listed(dir, "rooms")
   const issues = listed(dir, "issues")

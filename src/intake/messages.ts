@@ -57,6 +57,20 @@ export const tooManyFiles = (count: number, most: number): Saying => ({
   message: `the folder holds ${count} files`,
   expected: `at most ${most}`,
 })
+/** A job whose files together are larger than any house needs. */
+export const jobTooBig = (most: number): Saying => ({
+  code: "job-too-big",
+  severity: "error",
+  message: "the job's files together are too large; this one and those after it are not read",
+  expected: `at most ${most} bytes in all`,
+})
+/** More wrong in one file than anyone would read. */
+export const manyFindings = (more: number): Saying => ({
+  code: "many-findings",
+  severity: "error",
+  message: `${more} more of the same kind are left out here`,
+  mend: "mend those above first, then check again",
+})
 /** A link that leads out of the job's folder. */
 export const linkLeadsOut = (): Saying => ({
   code: "link-leads-out",

@@ -132,15 +132,15 @@ function inOrder(findings: LocatedFinding[], files: YamlFile[]): LocatedFinding[
   const rank = new Map(files.map((yaml, index) => [yaml.file, index]))
   const hints = ["unit-slip", "number-form"]
   const weight = ({ code }: LocatedFinding) => hints.length - hints.indexOf(code)
-  const samePlace = (one: LocatedFinding, other: LocatedFinding) =>
-    one.place.file === other.place.file &&
-    one.place.line === other.place.line &&
-    one.place.column === other.place.column
+  const spot = ({ place }: LocatedFinding) => `${place.file}:${place.line}:${place.column}`
+  const codes = new Map<string, Set<string>>()
+  for (const finding of findings)
+    codes.set(spot(finding), (codes.get(spot(finding)) ?? new Set()).add(finding.code))
   return findings
     .filter(
       (finding) =>
         !hints.includes(finding.code) ||
-        !findings.some((other) => samePlace(finding, other) && outweighs(other.code, finding.code, hints)),
+        ![...codes.get(spot(finding))!].some((other) => outweighs(other, finding.code, hints)),
     )
     .toSorted(
       (one, other) =>

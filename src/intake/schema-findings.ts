@@ -2,6 +2,7 @@ import { isScalar } from "yaml"
 import type { z } from "zod"
 import {
   badForm,
+  manyFindings,
   missingKey,
   negativeSize,
   notAllowed,
@@ -34,10 +35,17 @@ export function checkedBy<T>(yaml: YamlFile, schema: z.ZodType<T>, base: Path = 
   const result = schema.safeParse(value)
   if (result.success) return { data: result.data, findings: [] }
   const within: Within = { yaml, schema, value, base }
-  return {
-    data: undefined,
-    findings: withoutTypoTwins(result.error.issues, within).flatMap((issue) => findingsOf(issue, within)),
-  }
+  const issues = withoutTypoTwins(result.error.issues, within)
+  const findings = issues.slice(0, mostIssues).flatMap((issue) => findingsOf(issue, within))
+  return { data: undefined, findings: [...findings, ...leftOut(yaml, base, issues.length - mostIssues)] }
+}
+
+/** Most misfits told of one file, and most unknown keys of one mapping: a file of any size is answered in short. */
+const mostIssues = 300
+const mostKeys = 40
+
+function leftOut(yaml: YamlFile, at: Path, more: number): LocatedFinding[] {
+  return more > 0 ? [findingIn(yaml, manyFindings(more), at)] : []
 }
 
 /** What stands at a path; undefined where nothing does. */
@@ -62,11 +70,13 @@ function findingsOf(issue: Issue, within: Within): LocatedFinding[] {
   const path = issue.path as Path
   const at = [...within.base, ...path]
   if (issue.code === "unrecognized_keys") {
-    return issue.keys.map((key) => {
-      const known = keysOf(schemaAt(within.schema, within.value, path), valueAt(within.value, path))
-      const said = unknownKey(key, nearest(key, unwritten(issue, within)) ?? nearest(key, known), known)
+    const known = keysOf(schemaAt(within.schema, within.value, path), valueAt(within.value, path))
+    const open = unwritten(issue, within)
+    const told = issue.keys.slice(0, mostKeys).map((key) => {
+      const said = unknownKey(key, nearest(key, open) ?? nearest(key, known), known)
       return findingIn(within.yaml, said, [...at, key], "key")
     })
+    return [...told, ...leftOut(within.yaml, at, issue.keys.length - mostKeys)]
   }
   if (issue.code === "invalid_key") {
     const [inner] = issue.issues
@@ -84,11 +94,11 @@ function findingsOf(issue: Issue, within: Within): LocatedFinding[] {
 /** Missing keys less those that a misspelt key stands for. */
 function withoutTypoTwins(issues: Issue[], within: Within): Issue[] {
   const meant = new Set(
-    issues.flatMap((issue) =>
-      issue.code === "unrecognized_keys"
-        ? issue.keys.map((key) => JSON.stringify([...issue.path, nearest(key, unwritten(issue, within))]))
-        : [],
-    ),
+    issues.slice(0, mostIssues).flatMap((issue) => {
+      if (issue.code !== "unrecognized_keys") return []
+      const open = unwritten(issue, within)
+      return issue.keys.slice(0, mostKeys).map((key) => JSON.stringify([...issue.path, nearest(key, open)]))
+    }),
   )
   return issues.filter((issue) => !(isMissing(issue, within.value) && meant.has(JSON.stringify(issue.path))))
 }

@@ -1,6 +1,14 @@
 import { type Document, isScalar, LineCounter, parseAllDocuments } from "yaml"
 import type { Finding } from "../kernels/finding.ts"
-import { directiveRefused, emptyFile, manyDocuments, type Saying, tooDeep, yamlSyntax } from "./messages.ts"
+import {
+  directiveRefused,
+  emptyFile,
+  manyDocuments,
+  manyFindings,
+  type Saying,
+  tooDeep,
+  yamlSyntax,
+} from "./messages.ts"
 import { type Lines, type Place, positionAt, positionOf } from "./place.ts"
 import { type ReadText, textOf } from "./text-file.ts"
 import { nodeSayings, type OffsetSaying, plainValue } from "./yaml-nodes.ts"
@@ -93,13 +101,20 @@ function isEmpty({ contents }: Document): boolean {
 }
 
 function withFindings(yaml: YamlFile, sayings: OffsetSaying[], readable: boolean): YamlFile {
-  const findings = sayings.map(({ saying, offset, path }) => ({
+  const more = sayings.length - mostSayings
+  const last = sayings[mostSayings]
+  const told = sayings.slice(0, mostSayings)
+  if (last) told.push({ ...last, saying: manyFindings(more) })
+  const findings = told.map(({ saying, offset, path }) => ({
     ...saying,
     at: { file: yaml.file, path },
     place: { file: yaml.shown, ...positionAt(yaml.lines, offset) },
   }))
   return { ...yaml, findings, readable }
 }
+
+/** Most that is said of the form of one file. */
+const mostSayings = 300
 
 /** Where the text nests deeper than `deepestNesting`, which would exhaust the YAML package before it could complain. */
 function depthOffset(text: string): number | undefined {
