@@ -8,7 +8,7 @@ import { findBrowser } from "../press/browser/find.ts"
 import { type Press, withBrowser } from "../press/browser/launch.ts"
 import { earlierManifest } from "../press/earlier.ts"
 import type { OfficeRow } from "../press/office-list.ts"
-import { dropStaging, openStaging, replaceOutput } from "../press/output-tree.ts"
+import { dropStaging, healOutput, openStaging, replaceOutput } from "../press/output-tree.ts"
 import { type ProgramHash, programHash } from "../press/program-hash.ts"
 import { siteData } from "../press/site-data.ts"
 import { writeSite } from "../press/write-site.ts"
@@ -30,6 +30,7 @@ export interface BuildNeeds {
  */
 export async function buildCommand(options: BuildOptions, { terminal, env }: BuildNeeds): Promise<number> {
   const watch = stopwatch()
+  healOutput(options.outputDir)
   const { jobs, findings } = readWanted(options)
   watch.lap("reading")
   tell(findings, terminal)

@@ -2,7 +2,7 @@ import { cpSync, existsSync, readdirSync, readFileSync, rmSync } from "node:fs"
 import { join } from "node:path"
 import { parseArgs } from "node:util"
 import type { OfficeRow } from "../press/office-list.ts"
-import { dropStaging, filesBelow, openStaging, replaceOutput } from "../press/output-tree.ts"
+import { dropStaging, filesBelow, healOutput, openStaging, replaceOutput } from "../press/output-tree.ts"
 import { sha256 } from "../press/revisions/fingerprint.ts"
 import { siteData } from "../press/site-data.ts"
 import { writeSite } from "../press/write-site.ts"
@@ -63,6 +63,7 @@ function told(args: readonly string[]): { parts: string[]; output: string } {
       options: { output: { type: "string", default: "output" }, debug: { type: "boolean" } },
     })
     if (positionals.length === 0) throw new Error("name the folders to join")
+    for (const folder of [...positionals, values.output]) healOutput(folder)
     const missing = positionals.find((folder) => !existsSync(join(folder, "print", "index.html")))
     if (missing !== undefined)
       throw new Error(`${missing} holds no output: there is no print/index.html in it`)

@@ -1,11 +1,11 @@
 import { workOut } from "../build.ts"
-import { Fault } from "../kernels/fault.ts"
 import { trades } from "../trades/index.ts"
 import { buildOptions, exitStatus, WrongUsage } from "./arguments.ts"
 import { benchCommand } from "./bench/bench.ts"
 import { buildCommand } from "./build.ts"
 import { checkCommand } from "./check.ts"
 import { devCommand } from "./dev.ts"
+import { faultWords, rootCause } from "./fault-words.ts"
 import { issueCommand } from "./issue.ts"
 import { mergeCommand } from "./merge.ts"
 import { newCommand } from "./new.ts"
@@ -56,12 +56,10 @@ async function run(argv: readonly string[]): Promise<number> {
   }
 }
 
-/** What went wrong on our side, in plain words; with its trace where asked. */
+/** What went wrong, in plain words; with its trace where asked. */
 function ourFault(error: unknown, debug: boolean): string {
-  if (!(error instanceof Error)) return `Something went wrong: ${String(error)}`
-  const cause = error.cause instanceof Error ? error.cause : error
-  const words = cause instanceof Fault ? cause.message : `Something went wrong on our side: ${cause.message}`
-  return debug ? `${words}\n${cause.stack}` : `${words}\nAdd --debug to see where.`
+  const words = faultWords(error)
+  return debug ? `${words}\n${rootCause(error)?.stack ?? ""}` : `${words}\nAdd --debug to see where.`
 }
 
 process.exitCode = await run(process.argv.slice(2))

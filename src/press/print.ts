@@ -1,3 +1,4 @@
+import { statSync } from "node:fs"
 import { pathToFileURL } from "node:url"
 
 import { ParseSpeeds, PDFDocument } from "pdf-lib"
@@ -37,29 +38,38 @@ export interface Printed {
  * @throws Fault when a font does not load, a file is missing, or the page asks for anything from the network
  */
 export async function printPdf(press: Press, htmlPath: string, options: PrintOptions): Promise<Printed> {
-  const page = await press.newPage()
-  try {
-    await openForPrint(page, { htmlPath, contentWidth: options.contentWidth })
-    const faults = await layoutFaults(page, options.contentWidth)
-    const tagged = options.draft !== true
-    const pdf = await page.pdf({
-      preferCSSPageSize: true,
-      printBackground: true,
-      tagged,
-      outline: tagged,
-      timeout: longestPrint,
-    })
-    const read = await PDFDocument.load(pdf, { updateMetadata: false, parseSpeed: ParseSpeeds.Fastest })
-    const contents = read.getPages().map(contentOf)
-    faults.push(...shrunkFault(contents), ...missingSigns(contents))
-    return { pdf, destinations: destinationsOf(read), pages: read.getPageCount(), layoutFaults: faults }
-  } finally {
-    await page.close()
-  }
+  const limit = Math.round(shortestLimit + limitPerByte * sizeOf(htmlPath))
+  return press.withPage({ name: htmlPath, limit }, (page) => printOn(page, htmlPath, options))
 }
 
-/** Ten minutes, in milliseconds: a bound pack of some thousand pages on a slow machine. */
-const longestPrint = 600_000
+/** Two minutes, and half a minute for each million bytes, in milliseconds: many times what a slow machine takes. */
+const shortestLimit = 120_000
+const limitPerByte = 0.03
+
+function sizeOf(path: string): number {
+  return statSync(path, { throwIfNoEntry: false })?.size ?? 0
+}
+
+async function printOn(
+  page: Page,
+  htmlPath: string,
+  { contentWidth, draft }: PrintOptions,
+): Promise<Printed> {
+  await openForPrint(page, { htmlPath, contentWidth })
+  const faults = await layoutFaults(page, contentWidth)
+  const tagged = draft !== true
+  const pdf = await page.pdf({
+    preferCSSPageSize: true,
+    printBackground: true,
+    tagged,
+    outline: tagged,
+    timeout: 0,
+  })
+  const read = await PDFDocument.load(pdf, { updateMetadata: false, parseSpeed: ParseSpeeds.Fastest })
+  const contents = read.getPages().map(contentOf)
+  faults.push(...shrunkFault(contents), ...missingSigns(contents))
+  return { pdf, destinations: destinationsOf(read), pages: read.getPageCount(), layoutFaults: faults }
+}
 
 async function openForPrint(
   page: Page,
@@ -67,10 +77,10 @@ async function openForPrint(
 ): Promise<void> {
   const refused: string[] = []
   page.on("requestfailed", (request) => refused.push(request.url()))
-  page.setDefaultTimeout(longestPrint)
+  page.setDefaultTimeout(0)
   await page.emulateMediaType("print")
   await page.setViewport({ width: Math.floor((contentWidth * 96) / 25.4), height: 1000 })
-  await page.goto(pathToFileURL(htmlPath).href, { waitUntil: "load", timeout: longestPrint })
+  await page.goto(pathToFileURL(htmlPath).href, { waitUntil: "load", timeout: 0 })
   await loadFonts(page)
   invariant(refused.length === 0, `${htmlPath} asks for what is not there: ${refused.join(", ")}`)
 }

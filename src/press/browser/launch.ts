@@ -1,5 +1,5 @@
 import type { Browser, LaunchOptions, Page } from "puppeteer"
-import puppeteer from "puppeteer"
+import puppeteer, { ProtocolError, TimeoutError } from "puppeteer"
 
 import { Fault } from "../../kernels/fault.ts"
 import type { BrowserSource, FoundBrowser } from "./find.ts"
@@ -16,6 +16,13 @@ export interface Press {
   blocked: string[]
   /** A new tab with the network shut. */
   newPage: () => Promise<Page>
+  /**
+   * Lends a new tab to `use` and closes it. Where the browser crashes, or is not done within the time limit, it is started
+   * again and `use` is tried once more.
+   * @param what for the message, and the most milliseconds it may take
+   * @throws Fault when it crashes or hangs a second time
+   */
+  withPage: <T>(what: { name: string; limit: number }, use: (page: Page) => Promise<T>) => Promise<T>
 }
 
 /**
@@ -27,15 +34,115 @@ export async function withBrowser<T>(
   found: readonly FoundBrowser[],
   use: (press: Press) => Promise<T>,
 ): Promise<T> {
-  const { browser, source, sandboxed } = await start(found)
+  let running = await start(found)
+  let renewing: Promise<void> | null = null
+  const blocked: string[] = []
+  const renew = async (from: Started): Promise<void> => {
+    // Two tabs share one browser: the first to find it dead starts the next one.
+    if (running !== from) return
+    renewing ??= (async () => {
+      await stop(from.browser)
+      running = await start(found)
+    })().finally(() => {
+      renewing = null
+    })
+    await renewing
+  }
   try {
-    const blocked: string[] = []
-    const version = await browser.version()
-    return await use({ version, source, sandboxed, blocked, newPage: () => shutPage(browser, blocked) })
+    const { source, sandboxed } = running
+    return await use({
+      version: await running.browser.version(),
+      source,
+      sandboxed,
+      blocked,
+      newPage: () => shutPage(running.browser, blocked),
+      withPage: async (what, task) => {
+        const first = running
+        const came = await onPage(first.browser, { ...what, blocked }, task)
+        if ("value" in came) return came.value
+        await renew(first)
+        const again = await onPage(running.browser, { ...what, blocked }, task)
+        if ("value" in again) return again.value
+        throw new Fault(
+          `the browser ${came.failed} while printing ${what.name}, and when tried again it ${again.failed}`,
+        )
+      },
+    })
   } finally {
-    await browser.close()
+    await stop(running.browser)
   }
 }
+
+interface Lent {
+  name: string
+  limit: number
+  blocked: string[]
+}
+
+/** What came of one use of a tab: a value, or how the browser failed. What `use` itself throws is thrown on. */
+async function onPage<T>(
+  browser: Browser,
+  { limit, blocked }: Lent,
+  use: (page: Page) => Promise<T>,
+): Promise<{ value: T } | { failed: string }> {
+  let timer: NodeJS.Timeout | undefined
+  let page: Page | undefined
+  const late = new Promise<{ failed: string }>((told) => {
+    timer = setTimeout(() => told({ failed: `was not done within ${limit / 1000} s` }), limit)
+  })
+  const done = (async (): Promise<{ value: T } | { failed: string }> => {
+    let crashed = false
+    try {
+      page = await shutPage(browser, blocked)
+      page.on("error", () => {
+        crashed = true
+      })
+      return { value: await use(page) }
+    } catch (error) {
+      if (crashed || !browser.connected || isOfBrowser(error))
+        return { failed: `crashed (${wordsOf(error)})` }
+      throw error
+    }
+  })()
+  try {
+    const came = await Promise.race([done, late])
+    if ("value" in came) await page?.close().catch(() => {})
+    else done.catch(() => {})
+    return came
+  } catch (error) {
+    await page?.close().catch(() => {})
+    throw error
+  } finally {
+    clearTimeout(timer)
+  }
+}
+
+/** True for what the connection to the browser throws, as against what a page or our own code does. */
+function isOfBrowser(error: unknown): boolean {
+  if (error instanceof ProtocolError || error instanceof TimeoutError) return true
+  return /\b(?:Target|Session|Page|Connection) (?:closed|crashed)|detached Frame|frame was detached/i.test(
+    wordsOf(error),
+  )
+}
+
+function wordsOf(error: unknown): string {
+  return error instanceof Error ? error.message : String(error)
+}
+
+/** Closes a browser; one that does not answer is ended by the system. */
+async function stop(browser: Browser): Promise<void> {
+  const child = browser.process()
+  let timer: NodeJS.Timeout | undefined
+  const patience = new Promise<void>((over) => {
+    timer = setTimeout(over, longestClosing)
+  })
+  await Promise.race([browser.close().catch(() => {}), patience])
+  clearTimeout(timer)
+  if (child && child.exitCode === null && child.signalCode === null) child.kill("SIGKILL")
+}
+
+/** Five seconds, in milliseconds. */
+const longestClosing = 5000
 
 interface Started {
   browser: Browser
@@ -55,7 +162,7 @@ async function start(found: readonly FoundBrowser[]): Promise<Started> {
     })
     for (const { options, expected, sandboxed } of attempts) {
       try {
-        const browser = await puppeteer.launch(options)
+        const browser = await puppeteer.launch({ ...options, ...connection })
         await assertVersion(browser, expected)
         return { browser, source: candidate.source, sandboxed }
       } catch (error) {
@@ -72,6 +179,9 @@ interface Attempt {
   /** First number of the version that must answer; null where any may. */
   expected: string | null
 }
+
+/** Through a pipe, so that the browser ends when this process does, however it ends. Time limits are our own. */
+const connection = { pipe: true, protocolTimeout: 0 } as const
 
 /** Ways to start one candidate, best first: with sandbox before without, the system's libraries before its own. */
 async function attemptsFor(candidate: FoundBrowser): Promise<Attempt[]> {

@@ -77,4 +77,49 @@ describe("withBrowser", () => {
     await expect(use).rejects.toThrow("the use failed")
     expect(closed).toBe(true)
   })
+
+  it("starts the browser again when it crashes, once", async () => {
+    await withTestPress(async (press) => {
+      let tries = 0
+      const title = await press.withPage({ name: "a page", limit: 60_000 }, async (page) => {
+        tries += 1
+        if (tries === 1) {
+          page.browser().process()?.kill("SIGKILL")
+          await page.evaluate("1 + 1")
+        }
+        return page.evaluate("1 + 1")
+      })
+      expect([title, tries]).toEqual([2, 2])
+      const always = press.withPage({ name: "a page", limit: 60_000 }, async (page) => {
+        page.browser().process()?.kill("SIGKILL")
+        return page.evaluate("1 + 1")
+      })
+      await expect(always).rejects.toThrow(/crashed .* a page, and when tried again it crashed/)
+    })
+  })
+
+  it("gives up a page that hangs, after trying it once more", async () => {
+    await withTestPress(async (press, folder) => {
+      const hanging = fileAddress(htmlFile(folder, "<script>for (;;);</script>"))
+      let tries = 0
+      const print = press.withPage({ name: "a page", limit: 1500 }, async (page) => {
+        tries += 1
+        await page.goto(hanging, { timeout: 0 })
+      })
+      await expect(print).rejects.toThrow(/not done within 1.5 s while printing a page/)
+      expect(tries).toBe(2)
+    })
+  })
+
+  it("throws on what its user throws, without trying again", async () => {
+    await withTestPress(async (press) => {
+      let tries = 0
+      const use = press.withPage({ name: "a page", limit: 60_000 }, async () => {
+        tries += 1
+        throw new Fault("does not fit")
+      })
+      await expect(use).rejects.toThrow("does not fit")
+      expect(tries).toBe(1)
+    })
+  })
 })
