@@ -1,5 +1,5 @@
 import { z } from "zod"
-import { day, headLine, length, line, percent, refersTo, text } from "./values.ts"
+import { airHumidity, day, headLine, length, line, refersTo, text } from "./values.ts"
 
 /** A job's own value for a rulebook entry. */
 export const override = z
@@ -67,12 +67,12 @@ export const jobFile = z
           .min(-10)
           .max(40)
           .meta({ description: "Air in the rooms during the work, °C." }),
-        humidity: percent.meta({ description: "Relative humidity during the work, %." }),
+        humidity: airHumidity.meta({ description: "Relative humidity during the work, %." }),
         inService: z
           .strictObject({
             temperature: z.number().min(5).max(35),
-            humidityLow: percent,
-            humidityHigh: percent,
+            humidityLow: airHumidity,
+            humidityHigh: airHumidity,
           })
           .meta({ description: "What the rooms will see in use through the year." }),
       })

@@ -81,6 +81,9 @@ export const amount = z
 /** A share in per cent. */
 export const percent = z.number().min(0).max(100).meta({ description: "Per cent, 0 to 100." })
 
+/** Relative humidity of the air of a room, per cent: air without any water has no dew point, and no house has it. */
+export const airHumidity = z.number().min(1).max(100).meta({ description: "Relative humidity, 1 to 100 %." })
+
 /** A calendar day. */
 export const day = z
   .string()
