@@ -1,4 +1,4 @@
-import { mkdirSync, writeFileSync } from "node:fs"
+import { existsSync, linkSync, mkdirSync, rmSync, writeFileSync } from "node:fs"
 import { join } from "node:path"
 import { stringify } from "yaml"
 import { findingText } from "../intake/finding-text.ts"
@@ -49,12 +49,36 @@ export async function issueCommand(
   const folder = join(jobsDir, ref, "issues")
   mkdirSync(folder, { recursive: true })
   const file = join(folder, `${record.revision.toLowerCase()}.yaml`)
-  writeFileSync(file, recordText(record), { flag: "wx" })
+  if (!writtenOnce(file, recordText(record))) {
+    terminal.err(
+      `${file} is there already and is never changed. Nothing was issued; build, look at it, and issue again.`,
+    )
+    return exitStatus.findings
+  }
   terminal.out(
     `Revision ${record.revision} is issued: ${changed.length} of ${record.sheets.length} sheets are new or changed. ${file}`,
   )
   terminal.out("Build again; then commit the job folder, issue record and all.")
   return exitStatus.done
+}
+
+/** A record appears whole or not at all, and never in place of another. False where there is one. */
+function writtenOnce(file: string, text: string): boolean {
+  const draft = `${file}.draft-${process.pid}`
+  writeFileSync(draft, text)
+  try {
+    linkSync(draft, file)
+    return true
+  } catch (error) {
+    const { code } = error as NodeJS.ErrnoException
+    if (code === "EEXIST") return false
+    // A disk without links.
+    if (existsSync(file)) return false
+    writeFileSync(file, text, { flag: "wx" })
+    return true
+  } finally {
+    rmSync(draft, { force: true })
+  }
 }
 
 function isChanged(sheet: RevisedSheet): boolean {

@@ -1,4 +1,13 @@
-import { cpSync, existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs"
+import {
+  cpSync,
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from "node:fs"
 import { tmpdir } from "node:os"
 import { join } from "node:path"
 import { afterAll, describe, expect, it } from "vitest"
@@ -54,6 +63,19 @@ describe("issuing a job", () => {
     expect(set[0]!.packs.find((pack) => pack.id === "reprint")?.sheets.map((sheet) => sheet.kind)).toContain(
       "revision-log",
     )
+  })
+
+  it("never writes over a record, not even one that came while it was working", async () => {
+    const jobs = ownJobs()
+    const folder = join(jobs, "garden-room/issues")
+    const working = issue(jobs, "--reason", "first")
+    mkdirSync(folder)
+    writeFileSync(join(folder, "a.yaml"), "another's\n")
+    const { status, said } = await working
+    expect(status).toBe(1)
+    expect(said).toContain("never changed")
+    expect(readFileSync(join(folder, "a.yaml"), "utf8")).toBe("another's\n")
+    expect(readdirSync(folder)).toEqual(["a.yaml"])
   })
 
   it("issues nothing from a job with an error", async () => {

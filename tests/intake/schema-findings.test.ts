@@ -20,6 +20,17 @@ describe("checkedBy", () => {
     })
   })
 
+  it("answers a file of any size in short", () => {
+    const unknown = Array.from({ length: 5000 }, (_, index) => `k${index}: 1`).join("\n")
+    const long = said(`length: 1\n${unknown}\n`)
+    expect(long.length).toBeLessThan(100)
+    expect(long.at(-1)).toContain("4960 more")
+    const list = z.array(z.number())
+    const items = checkedBy(yamlFromText("f.yaml", "- x\n".repeat(5000)), list).findings.map(findingText)
+    expect(items.length).toBeLessThan(400)
+    expect(items.at(-1)).toContain("4700 more")
+  })
+
   it("says what stood there, what was expected and how to mend it", () => {
     expect(said("lenght: 2400\n")).toEqual([
       "f.yaml:1:1: 'lenght' is not known here (expected 'length'; write length)",
