@@ -36,7 +36,7 @@ export function diarySheet({ programme }: JobResult): SheetModel | null {
         ],
         rows: [...crews, { cells: ["", "", "", "", ""] }],
       },
-      written("Visitors, deliveries, photos (numbers)", 3),
+      written("Visitors, deliveries, photos (numbers)", 2),
       written("Instructions and changes asked for: by whom, about what, variation or daywork number", 2),
       written("Held up: by what, how long, who was told", 2),
       written("Accidents, near misses, damage; evening sheet J-90 signed by", 2),
