@@ -21,6 +21,7 @@ describe("packs", () => {
       "trade-floors",
       "trade-joinery",
       "survey-forms",
+      "day-by-day",
       "client",
       "job",
       "archive",
