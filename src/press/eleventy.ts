@@ -6,6 +6,11 @@ import type { Block, Column, Orientation } from "../kernels/paper.ts"
 import { drawn } from "./drawn.ts"
 import { type OfficeRow, officeScript } from "./office-list.ts"
 import type { BuildRequest } from "./request.ts"
+import { assetAddress, writeSiteAssets } from "./site/assets.ts"
+import { type KeptJob, writeKeptCopy } from "./site/kept-copy.ts"
+import { writeLostPage } from "./site/lost-page.ts"
+import { contentPolicy } from "./site/policy.ts"
+import { ticksOf } from "./site/ticks.ts"
 import { copyAssets, templatesFolder } from "./templates.ts"
 
 type DrawingBlock = Extract<Block, { kind: "drawing" }>
@@ -24,9 +29,11 @@ export function configureEleventy(eleventyConfig: EleventyConfig): void {
   eleventyConfig.setUseGitIgnore(false)
   eleventyConfig.setNunjucksEnvironmentOptions({ autoescape: true })
   let office: readonly OfficeRow[] = []
+  let kept: readonly KeptJob[] = []
   eleventyConfig.addGlobalData("site", async () => {
     const site = await request.site()
     office = site.office
+    kept = site.jobs
     return site
   })
   eleventyConfig.addNunjucksFilter("drawn", (block: DrawingBlock, orientation: Orientation, id: string) =>
@@ -34,8 +41,14 @@ export function configureEleventy(eleventyConfig: EleventyConfig): void {
   )
   eleventyConfig.addNunjucksFilter("share", share)
   eleventyConfig.addNunjucksFilter("climb", (path: string) => "../".repeat(path.split("/").length - 1))
+  eleventyConfig.addNunjucksFilter("asset", assetAddress)
+  eleventyConfig.addNunjucksFilter("ticks", ticksOf)
+  eleventyConfig.addNunjucksFilter("policy", () => contentPolicy())
   eleventyConfig.on("eleventy.after", () => {
     copyAssets(request.staging)
+    writeSiteAssets(request.staging)
+    writeLostPage(request.staging)
+    for (const job of kept) writeKeptCopy(request.staging, job)
     writeFileSync(join(request.staging, "print", "jobs.js"), officeScript(office))
   })
 }

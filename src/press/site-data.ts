@@ -10,6 +10,7 @@ import { contentsHead, pageName, pageStyle } from "./page-style.ts"
 import { recordFiles } from "./records/record-files.ts"
 import { type RevisionPage, revisionPages } from "./revisions/revision-pages.ts"
 import type { RevisedSheet, SetJob } from "./set-job.ts"
+import { aroundSheet, type HostedJob, hostedJob, type SheetAround } from "./site/job-pages.ts"
 import { templatesFolder } from "./templates.ts"
 
 /** One sheet as the templates take it: the model and the words round it. */
@@ -43,30 +44,15 @@ export interface PrintDocument {
 
 /** Everything the templates are given. */
 export interface SiteData {
-  jobs: {
-    ref: string
-    code: string
-    title: string
-    site: string
-    revision: Revision
-    revisionOn: string
-    groups: SheetGroup[]
-    packs: Pack[]
-  }[]
+  jobs: HostedJob[]
   /** The office's list. */
   office: OfficeRow[]
-  hosted: SheetPage[]
+  hosted: (SheetPage & { around: SheetAround })[]
   /** Every sheet of every job, hosted or not. */
   all: SheetPage[]
   /** What the QR of each paper ever handed out opens. */
   revisions: RevisionPage[]
   documents: PrintDocument[]
-}
-
-/** Sheets of a job's hub under one heading. */
-export interface SheetGroup {
-  title: string
-  sheets: { number: string; path: string; title: string; purpose: string }[]
 }
 
 /**
@@ -76,18 +62,13 @@ export interface SheetGroup {
 export function siteData(jobs: readonly SetJob[], office: readonly OfficeRow[] = jobs.map(rowOf)): SiteData {
   const pagesOf = (job: SetJob) => job.sheets.map((sheet) => sheetPage(job, sheet))
   return {
-    jobs: jobs.map((job) => ({
-      ref: job.ref,
-      code: job.result.job.code,
-      title: job.result.job.title,
-      site: job.result.job.site,
-      revision: job.revision,
-      revisionOn: dateText(job.revision.on),
-      groups: groupsOf(job),
-      packs: job.packs,
-    })),
+    jobs: jobs.map(hostedJob),
     office: inListOrder(office),
-    hosted: jobs.flatMap((job) => pagesOf(job).filter((page) => page.sheet.hosted)),
+    hosted: jobs.flatMap((job) =>
+      pagesOf(job)
+        .filter((page) => page.sheet.hosted)
+        .map((page) => ({ ...page, around: aroundSheet(job, page.sheet) })),
+    ),
     all: jobs.flatMap(pagesOf),
     revisions: jobs.flatMap(revisionPages),
     documents: jobs.flatMap((job) => [
@@ -176,17 +157,4 @@ function document(
     pages,
     styles,
   }
-}
-
-function groupsOf(job: SetJob): SheetGroup[] {
-  const { result } = job
-  const hosted = job.sheets.filter((sheet) => sheet.hosted)
-  const entry = ({ number, path, title, purpose }: Sheet) => ({ number, path, title, purpose })
-  return [
-    { title: "The job", sheets: hosted.filter((sheet) => sheet.room === null).map(entry) },
-    ...result.house.rooms.map((room) => ({
-      title: `${room.id} ${room.name}`,
-      sheets: hosted.filter((sheet) => sheet.room === room.id).map(entry),
-    })),
-  ].filter((group) => group.sheets.length > 0)
 }

@@ -4,10 +4,10 @@ import { join } from "node:path"
 /** Folder of the templates, from the top of the project. */
 export const templatesFolder = "templates"
 
-/** The folders of the output that carry style sheets and typefaces of their own. */
-const withAssets = ["site", "print", "press"]
+/** The folders of the output that carry the paper's style sheets and typefaces; the site has its own, see `site/assets.ts`. */
+const withAssets = ["print", "press"]
 
-/** Style sheets, scripts and typefaces copied, once, beside the site, the office's list and the documents to print. */
+/** Style sheets, scripts and typefaces copied, once, beside the office's list and the documents to print. */
 export function copyAssets(staging: string): void {
   for (const place of withAssets) {
     if (existsSync(join(staging, place, "assets"))) continue

@@ -14,6 +14,13 @@ export interface RevisionPage {
   letter: string
   /** The first words: is this paper current? */
   verdict: string
+  /** The same where the page is not fresh from its host: never "current" without when it was fetched, `@when@`. */
+  fetched: string
+  /** The letter the sheet carries now; empty where the job has it no longer. */
+  now: string
+  zone: string
+  /** The issue this page was written with, in words. */
+  copy: string
   isCurrent: boolean
   /** What changed with each later issue. */
   since: { letter: string; on: string; changed: string }[]
@@ -22,10 +29,14 @@ export interface RevisionPage {
 
 /** One page for each letter that each sheet was ever issued under, and one for drafts; none is ever dropped. */
 export function revisionPages(job: SetJob): RevisionPage[] {
-  const code = job.result.job.code
+  const { code, zone } = job.result.job
+  const copy = copyText(job)
   const here = job.sheets.flatMap((sheet) => {
     const about = {
       code,
+      zone,
+      copy,
+      now: sheet.revision.letter,
       path: sheet.path,
       number: sheet.number,
       hosted: sheet.hosted,
@@ -36,13 +47,17 @@ export function revisionPages(job: SetJob): RevisionPage[] {
   const gone = job.gone.flatMap(({ number, history }) =>
     history.issued.map(({ revision }) => ({
       code,
+      zone,
+      copy,
+      now: "",
       path: number.toLowerCase(),
       number,
       title: "",
       hosted: false,
       letter: revision.letter,
       isCurrent: false,
-      verdict: `Your paper is revision ${revision.letter}. This sheet has been taken out of the job: hand it back.`,
+      verdict: goneText(revision),
+      fetched: goneText(revision),
       since: [],
     })),
   )
@@ -54,10 +69,19 @@ function lettersOf({ issued, revision }: SheetHistory): Revision[] {
   return [draft, ...issued.map((each) => each.revision)]
 }
 
+function goneText({ letter }: Revision): string {
+  return `Your paper is revision ${letter}. This sheet has been taken out of the job: hand it back.`
+}
+
+/** The issue that a page was written with, in words: how old a copy is at most. */
+export function copyText({ revision }: Pick<SetJob, "revision">): string {
+  return `${revision.text}, ${dateText(revision.on)}`
+}
+
 function verdictOn(
   paper: Revision,
   { revision, issued }: SheetHistory,
-): Pick<RevisionPage, "letter" | "verdict" | "isCurrent" | "since"> {
+): Pick<RevisionPage, "letter" | "verdict" | "fetched" | "isCurrent" | "since"> {
   const since = issued
     .filter(
       (each) => paper.letter === "0" || rankOf(issued, each.revision.letter) > rankOf(issued, paper.letter),
@@ -73,7 +97,7 @@ function verdictOn(
     letter,
     isCurrent,
     since: isCurrent ? [] : since,
-    verdict: verdictText(paper, revision, issued.length > 0),
+    ...verdictText(paper, revision, issued.length > 0),
   }
 }
 
@@ -81,17 +105,35 @@ function rankOf(issued: SheetHistory["issued"], letter: string): number {
   return issued.findIndex((each) => each.revision.letter === letter)
 }
 
-function verdictText(paper: Revision, now: Revision, everIssued: boolean): string {
+/** The verdict on a paper, as it stands when the page is fresh, and as it stands in a kept copy. */
+function verdictText(
+  paper: Revision,
+  now: Revision,
+  everIssued: boolean,
+): { verdict: string; fetched: string } {
   const isDraft = paper.letter === "0"
   const yours = isDraft
     ? "Your paper is a draft that was never issued."
     : `Your paper is revision ${paper.letter} of ${dateText(paper.on)}.`
+  const both = (fresh: string, kept: string) => ({
+    verdict: `${yours} ${fresh}`,
+    fetched: `${yours} ${kept}`,
+  })
+  const same = (text: string) => both(text, text)
+  const current = `Current is ${now.letter}, since ${dateText(now.on)}.`
+  const then = `When this copy was fetched, ${when}, the latest was ${now.letter}, since ${dateText(now.on)}.`
   if (isDraft && now.letter === "0" && !everIssued)
-    return `${yours} It is as the job stands; nothing has been issued yet.`
-  if (isDraft)
-    return `${yours} Do not build from it.${now.letter === "0" ? "" : ` Current is ${now.letter}, since ${dateText(now.on)}.`}`
-  if (paper.letter === now.letter) return `${yours} It is current.`
+    return both(
+      "It is as the job stands; nothing has been issued yet.",
+      `It was as the job stood when last fetched, ${when}; nothing had been issued.`,
+    )
+  if (isDraft && now.letter === "0") return same("Do not build from it.")
+  if (isDraft) return both(`Do not build from it. ${current}`, `Do not build from it. ${then}`)
+  if (paper.letter === now.letter) return both("It is current.", `It was current when last fetched, ${when}.`)
   if (now.letter === "0")
-    return `${yours} The sheet has changed since and the change is not issued yet: ask before you go on.`
-  return `${yours} It is out of date. Current is ${now.letter}, since ${dateText(now.on)}.`
+    return same("The sheet has changed since and the change is not issued yet: ask before you go on.")
+  return both(`It is out of date. ${current}`, `It is out of date. ${then}`)
 }
+
+/** Where the day and hour of fetching stands in what a kept copy says; put in on the phone. */
+const when = "@when@"
