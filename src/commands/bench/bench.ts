@@ -4,8 +4,9 @@ import type { Terminal } from "../terminal.ts"
 import { benchCutting } from "./cutting.ts"
 import { benchJoinery } from "./joinery.ts"
 import { benchProgramme } from "./programme.ts"
+import { benchSite } from "./site.ts"
 
-const usage = `usage: npm run bench [-- joinery | cutting --instances DIR [--limit SECONDS] | programme --instances DIR [--limit SECONDS]]`
+const usage = `usage: npm run bench [-- joinery | site [--instances SITE] | cutting --instances DIR [--limit SECONDS] | programme --instances DIR [--limit SECONDS]]`
 
 /** What a bench on instances is asked for. */
 export interface InstanceBench {
@@ -19,12 +20,17 @@ export interface InstanceBench {
 const overInstances: Record<string, (asked: InstanceBench) => unknown> = {
   cutting: benchCutting,
   programme: benchProgramme,
+  site: ({ instances, print }) => benchSite({ folder: instances, print }),
 }
 
 /** Measurements that bring their own cases, as ratios in one run. */
 const ofThemselves: Record<string, (asked: Omit<InstanceBench, "instances">) => Promise<unknown>> = {
   joinery: (asked) => benchJoinery({ ...joineryCases, ...asked }),
+  site: ({ print }) => benchSite({ folder: builtSite, print }),
 }
+
+/** Where a build leaves what is to be published. */
+const builtSite = "output/site"
 
 /** Cases of the joinery measurement. */
 const joineryCases = { rooms: 60, againstArcFlow: 30, againstFirstFit: 500 }

@@ -7,14 +7,15 @@ import type axe from "axe-core"
 import { HtmlValidate } from "html-validate"
 import type { Browser, Page } from "puppeteer"
 import { afterAll, beforeAll, describe, expect, it } from "vitest"
+import { type StaticHost, siteBrowser, staticHost } from "../../../src/commands/bench/static-host.ts"
 import { filesBelow } from "../../../src/press/output-tree.ts"
 import { issuedSheet } from "../../../src/press/revisions/record.ts"
 import { type SetJob, setJob } from "../../../src/press/set-job.ts"
+import { writeKeptCopy } from "../../../src/press/site/kept-copy.ts"
 import { nextStep } from "../../../src/press/site/timer.ts"
 import { siteData } from "../../../src/press/site-data.ts"
 import { writeSite } from "../../../src/press/write-site.ts"
 import { smallResult } from "../../fixtures/small-job.ts"
-import { type StaticHost, siteBrowser, staticHost } from "../inspect/site-browser.ts"
 
 const staging = mkdtempSync(join(tmpdir(), "storey-rod-hosted-"))
 const site = join(staging, "site")
@@ -119,10 +120,10 @@ describe("the files of a hosted copy", () => {
       },
     })
     const wrong: string[] = []
-    // Pages on a paper all come of one template: two of them will do.
+    // Pages on a paper all come of one template, and the two rooms have the same kinds of sheets: some of them will do.
     const papers = [`${code}/c2-01/a/index.html`, `${code}/${sequence}/b/index.html`]
     for (const [path, text] of html) {
-      if (isPaper(path) && !papers.includes(path)) continue
+      if ((isPaper(path) && !papers.includes(path)) || path.startsWith(`${code}/c1-`)) continue
       const { results } = await validator.validateString(text)
       for (const { messages } of results)
         wrong.push(
@@ -425,17 +426,9 @@ describe("a phone without signal", () => {
     })
     expect(states).toEqual(["redundant", "activated"])
     expect(await names()).toContain(kept)
-    // A sound new build: Eleventy writes it, and the phone takes only what changed.
-    writeFileSync(worker, old)
-    const data = siteData([
-      { ...job, result: { ...job.result, job: { ...job.result.job, title: "Renamed" } } },
-    ])
-    const next = mkdtempSync(join(tmpdir(), "storey-rod-hosted-next-"))
-    await writeSite({ site: async () => data, staging: next })
-    for (const { path, bytes } of filesBelow(join(next, "site", code)))
-      writeFileSync(join(site, code, path), bytes)
-    rmSync(next, { recursive: true, force: true })
-    expect(readFileSync(place, "utf8")).not.toBe(before)
+    // A sound new build: one page says something else, and the list goes with it.
+    writeFileSync(place, before.replaceAll("Order of work", "Order of the work"))
+    writeKeptCopy(staging, siteData([job]).jobs[0]!)
     await page.reload()
     await page.waitForFunction(
       async (old) => {
@@ -447,7 +440,7 @@ describe("a phone without signal", () => {
     )
     await host.stop()
     await page.goto(`${host.address}${code}/${sequence}/`)
-    expect(await textOf(page)).toContain("Renamed")
+    expect(await textOf(page)).toContain("Order of the work")
     await host.start()
     await page.close()
   })
