@@ -19,7 +19,7 @@
   const check = byId("check")
   const fromKept = byId("kept-copy")
   async function checkNow() {
-    if (!served) return dated(`as a copy made with revision ${page.copy}; there may be a later one`)
+    if (!served) return dated(`with the job as it stood: ${page.copy}`)
     if (fromKept.textContent) return
     try {
       const answer = await fetch(new URL("copy.json", job), { cache: "no-store" })
