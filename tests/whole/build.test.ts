@@ -119,7 +119,11 @@ describe("the output tree", () => {
       return [`${own}/0/index.html`, ...(hosted ? [`${own}/index.html`, `${own}/sheet.pdf`] : [])]
     })
     const written = pathsBelow(join(output, "site")).filter((path) => !path.startsWith("assets/"))
-    expect(written).toEqual(["index.html", `${code}/index.html`, ...wanted].sort())
+    const ofTheJob = ["index.html", "days/index.html", "timer/index.html", "published/index.html"]
+    const besides = ["worker.js", "copy.json"]
+    const ofTheSite = ["index.html", "published/index.html", "404.html", "_headers", ".htaccess"]
+    const round = [...ofTheJob, ...besides].map((path) => `${code}/${path}`)
+    expect(written.sort()).toEqual([...ofTheSite, ...round, ...wanted].sort())
     expect(manifest.sheets.some((sheet) => sheet.hosted)).toBe(true)
     expect(manifest.sheets.some((sheet) => !sheet.hosted)).toBe(true)
   })
@@ -134,8 +138,9 @@ describe("the output tree", () => {
     const pages = pathsBelow(output).filter((path) => path.endsWith(".html"))
     const dead = pages.flatMap((path) => {
       const html = readFileSync(join(output, path), "utf8")
-      const targets = [...html.matchAll(/(?:href|src)="([^"#]+)"/g)].map(([, target = ""]) => target)
+      const targets = [...html.matchAll(/(?:href|src)="([^"#?]+)[^"]*"/g)].map(([, target = ""]) => target)
       return targets
+        .filter((target) => !/^(?:mailto:|data:|\/$)/.test(target))
         .map((target) =>
           target.startsWith("https:") ? published(target) : join(output, dirname(path), target),
         )
@@ -268,7 +273,9 @@ describe("the foot of each sheet", () => {
 
 describe("markup in a file's text", () => {
   it("stands in the site's pages as text", () => {
-    const pages = pathsBelow(join(output, "site")).filter((path) => path.endsWith(".html"))
+    const pages = pathsBelow(join(output, "site")).filter(
+      (path) => path.endsWith(".html") && path !== "404.html",
+    )
     const html = pages.map((path) => readFileSync(join(output, "site", path), "utf8"))
     const escaped = "&lt;/style&gt;&lt;script&gt;alert(1)&lt;/script&gt;&quot;&#39;&amp;amp;{{ 7*7 }}"
     expect(html.filter((each) => each.includes("&lt;b&gt;x&lt;/b&gt;&lt;script&gt;")).length).toBeGreaterThan(
@@ -397,9 +404,12 @@ describe("the records", () => {
     expect(lines.filter((line) => line.startsWith("PRODID:"))).toHaveLength(1)
     const events = eventsOf(text)
     const { programme } = JSON.parse(readFileSync(inPrint("job.json"), "utf8"))
-    expect(events).toHaveLength(programme.steps.length)
+    const milestones = programme.firstNight ? 2 : 1
+    expect(events).toHaveLength(programme.steps.length + milestones)
     expect(new Set(events.map((event) => event.get("UID"))).size).toBe(events.length)
-    for (const event of events) {
+    for (const event of events.slice(programme.steps.length))
+      expect(event.get("DTSTART;VALUE=DATE") ?? event.get("DTSTART")).toMatch(/^\d{8}$/)
+    for (const event of events.slice(0, programme.steps.length)) {
       for (const name of ["DTSTAMP", "DTSTART", "DTEND"]) expect(event.get(name)).toMatch(/^\d{8}T\d{6}Z$/)
       expect(event.get("DTEND")! >= event.get("DTSTART")!).toBe(true)
       expect(event.get("DTSTAMP")).toBe("20270301T000000Z")
