@@ -1,5 +1,6 @@
 import { workOut } from "../build.ts"
 import { trades } from "../trades/index.ts"
+import { addCommand } from "./add.ts"
 import { buildOptions, exitStatus, WrongUsage } from "./arguments.ts"
 import { benchCommand } from "./bench/bench.ts"
 import { buildCommand } from "./build.ts"
@@ -27,6 +28,7 @@ const commands: Record<string, Command> = {
   new: (args, terminal) => newCommand(args, { ...terminal, today: new Date().toISOString().slice(0, 10) }),
   issue: (args, terminal) => issueCommand(args, { terminal, today: new Date().toISOString().slice(0, 10) }),
   reopen: reopenCommand,
+  add: (args, terminal) => addCommand(args, terminal),
   merge: mergeCommand,
   schemas: async () => {
     writeSchemas("jobs", trades)
