@@ -46,7 +46,18 @@ export async function buildCommand(options: BuildOptions, { terminal, env }: Bui
     terminal.err("The site was written; no paper was printed.")
     return exitStatus.ourFault
   }
-  return withBrowser(search.found, (press) => buildAll(jobs, press, { options, terminal, watch }))
+  return withBrowser(search.found, (press) => {
+    if (options.debug) terminal.err(browserText(press))
+    return buildAll(jobs, press, { options, terminal, watch })
+  })
+}
+
+/** What prints, and how far it is shut in. */
+function browserText({ version, source, sandboxed }: Press): string {
+  const sandbox = sandboxed
+    ? "its sandbox on"
+    : "its sandbox off (a browser has none as root or where the system forbids it)"
+  return `browser: ${version}, ${source}, ${sandbox}; network shut`
 }
 
 interface Building {

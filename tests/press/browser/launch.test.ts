@@ -31,8 +31,16 @@ describe("withBrowser", () => {
     try {
       await withTestPress(async (press, folder) => {
         const page = await press.newPage()
-        await page.goto(fileAddress(htmlFile(folder, `<p>Text</p><img src="${address}" alt="">`)))
-        expect(press.blocked).toEqual([address])
+        const planted = [
+          `<img src="${address}" alt="">`,
+          `<p style="background:url(${address}?css)">Text</p>`,
+          `<iframe src="${address}?frame"></iframe>`,
+          `<script>fetch("${address}?fetch").catch(() => {})</script>`,
+        ]
+        await page.goto(fileAddress(htmlFile(folder, planted.join(""))))
+        await page.evaluate(`fetch("${address}?later").catch(() => {})`)
+        const asked = ["", "?css", "?frame", "?fetch", "?later"].map((kind) => `${address}${kind}`)
+        expect([...press.blocked].sort()).toEqual(asked.sort())
       })
     } finally {
       server.close()
