@@ -1,4 +1,5 @@
 import type { Placeable } from "./place.ts"
+import { turnFinish, withTurns } from "./turns.ts"
 import type { Unit } from "./units.ts"
 import type { WorkTable } from "./work-table.ts"
 
@@ -18,7 +19,10 @@ export interface Chains {
 /** A finish that no programme under these waits, crews and calendars can beat, and what forces it. */
 export interface LeastFinish {
   finish: number
-  by: { kind: "chain"; units: number[] } | { kind: "crew"; crew: number; hours: number }
+  by:
+    | { kind: "chain"; units: number[] }
+    | { kind: "crew"; crew: number; hours: number }
+    | { kind: "turns"; unit: number }
 }
 
 /** Forward through the real calendar and backward in plain hours, each step done by the whole of its crew. */
@@ -55,7 +59,7 @@ export function chainsOf({ plan, tables, opening, release }: Placeable): Chains 
   return { start, finish, from, tail }
 }
 
-/** The greater of the longest chain in the real calendar and, for each crew, its work from any moment on. */
+/** The greatest of the longest chain in the real calendar, each crew's work from any moment on, and chains with the turns of crews and rooms. */
 export function leastFinish(given: Placeable, chains: Chains): LeastFinish {
   const { units, crews } = given.plan
   const last = chains.finish.reduce((late, each, unit) => (each > chains.finish[late]! ? unit : late), 0)
@@ -75,6 +79,17 @@ export function leastFinish(given: Placeable, chains: Chains): LeastFinish {
         best = { finish: found.finish, by: { kind: "crew", crew, hours: found.hours } }
     })
   })
+  const turned = withTurns(given, chains, inOrder(units))
+  const ends = [
+    ...turned.finish.map((finish, unit) => ({ finish, unit })),
+    ...turned.turns.map((turn) => ({
+      finish: turnFinish(given, turn.units, turned.start),
+      unit: turn.units.reduce((late, each) => (turned.start[each]! > turned.start[late]! ? each : late)),
+    })),
+  ]
+  for (const { finish, unit } of ends) {
+    if (finish > best.finish) best = { finish, by: { kind: "turns", unit } }
+  }
   return best
 }
 

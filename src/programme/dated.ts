@@ -255,6 +255,8 @@ function forcedBy({ by }: LeastFinish, plan: UnitPlan): string {
     const step = plan.units[unit]!.steps[0]!
     return step.room ? `${step.title} (${step.room})` : step.title
   }
+  if (by.kind === "turns")
+    return `the steps up to ${title(by.unit)}, each crew and each room taking one after the other`
   const { units } = by
   return units.length === 1
     ? title(units[0]!)

@@ -23,9 +23,9 @@ export interface Found {
 /**
  * The best placing found: several rules of priority with and without saving work up for visits, then seeded changes of
  * which those are kept that are no worse. Visits over the limit weigh before the finish, the finish before returns.
- * @param limit most changes tried
+ * @param limit changes tried; by the number of units if not given
  */
-export function bestPlacing(given: Placeable, chains: Chains, limit: number = attempts.most): Found {
+export function bestPlacing(given: Placeable, chains: Chains, limit?: number): Found {
   const { plan } = given
   const groups = groupsOf(plan)
   const saved: Saved = { groups, known: new Map() }
@@ -38,7 +38,7 @@ export function bestPlacing(given: Placeable, chains: Chains, limit: number = at
     if (found && (!best || isLess(found.score, best.found.score))) best = { state, found }
   }
   const next = seeded(seed)
-  const most = Math.min(attempts.perUnit * plan.units.length, limit)
+  const most = limit ?? Math.min(attempts.perUnit * plan.units.length, attempts.most)
   for (let attempt = 0; best && attempt < most; attempt++) {
     const state = changed(best.state, plan, groups, next)
     const found = scored(given, state, saved)

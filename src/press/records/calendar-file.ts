@@ -3,29 +3,53 @@ import { addDays } from "../../kernels/calendar/dates.ts"
 import type { Instant } from "../../kernels/calendar/instant.ts"
 import { instantAt } from "../../kernels/calendar/instant.ts"
 import { Fault } from "../../kernels/fault.ts"
-import type { IsoDate } from "../../kernels/units.ts"
+import { fixed, type IsoDate } from "../../kernels/units.ts"
 import { aftercareOf } from "../../sheets/client-aftercare.ts"
 import type { SetJob } from "../set-job.ts"
+import { milestones } from "./milestones.ts"
 
-/** `programme.ics` (RFC 5545): one event a step, in universal time; stamps come from the revision's day, never the clock. */
+/**
+ * `programme.ics` (RFC 5545): one event a step, in universal time, and the finish and the first night as whole days; stamps come from
+ * the revision's day, never the clock.
+ */
 export function calendarFile(job: SetJob): string {
   const { result } = job
   const { steps, crews } = result.programme
-  const events = steps.map(
-    ({ step, crew, start, finish }): EventAttributes => ({
+  const productId = "-//storey rod//programme//EN"
+  const worked = steps.map(
+    ({ step, crew, start, finish, because, float }): EventAttributes => ({
       uid: `${encodeURIComponent(step.key)}@${result.job.code}`,
       title: oneLine(`${step.room ?? "House"}: ${step.title}`),
-      description: lines(`${crews.find((each) => each.id === crew)?.name ?? crew}. ${step.detail}`),
+      description: lines(
+        `${crews.find((each) => each.id === crew)?.name ?? crew}. ${step.detail}\nNot sooner: ${because}.\n${floatText(float)}`,
+      ),
       start: utc(start),
       startInputType: "utc",
       startOutputType: "utc",
       end: utc(finish),
       endInputType: "utc",
       endOutputType: "utc",
-      productId: "-//storey rod//programme//EN",
+      productId,
     }),
   )
-  return calendarText(job, events, { productId: "-//storey rod//programme//EN", calName: result.job.title })
+  const days = milestones(result).map(
+    ({ id, title, on, because }): EventAttributes => ({
+      uid: `milestone-${id}@${result.job.code}`,
+      title: oneLine(title),
+      description: lines(because),
+      start: dayOf(on),
+      end: dayOf(addDays(on, 1)),
+      transp: "TRANSPARENT",
+      productId,
+    }),
+  )
+  return calendarText(job, [...worked, ...days], { productId, calName: result.job.title })
+}
+
+function floatText(float: number): string {
+  return float > 0
+    ? `May end ${fixed(float, 1)} working hours later without moving anything else.`
+    : "Any delay moves something else."
 }
 
 /** `aftercare.ics` (RFC 5545): one event of a whole day for each time that something is due after the finish. */

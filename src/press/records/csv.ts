@@ -1,9 +1,11 @@
 import { stringify } from "csv-stringify/sync"
 import { fixed } from "../../kernels/units.ts"
+import { compared } from "../../programme/compare.ts"
 import { packsText } from "../../sheets/deliveries.ts"
 import { endText } from "../../sheets/saw.ts"
 import type { SetJob } from "../set-job.ts"
 import { siteClock } from "./job-json.ts"
+import { milestones } from "./milestones.ts"
 
 /** One CSV file of a job. */
 export interface CsvFile {
@@ -101,12 +103,15 @@ function doorsCsv({ result }: SetJob): string {
 
 function programmeCsv({ result }: SetJob): string {
   const { steps, zone } = result.programme
+  const was = finishBefore(result)
   return csvText(
     [
       "step",
+      "what",
       "room",
       "trade",
       "crew",
+      "people",
       "start date",
       "start time",
       "finish date",
@@ -114,24 +119,48 @@ function programmeCsv({ result }: SetJob): string {
       "go on date",
       "go on time",
       "hours",
+      "float hours",
+      "not sooner because",
+      "was to finish",
     ],
-    steps.map(({ step, crew, start, finish, ready }) => {
-      const [from, to, on] = [start, finish, ready].map((instant) => siteClock(instant, zone))
-      return [
-        step.title,
-        step.room ?? "",
-        step.trade,
-        crew,
-        from!.date,
-        from!.time,
-        to!.date,
-        to!.time,
-        on!.date,
-        on!.time,
-        Number(fixed(step.hours, 2)),
-      ]
-    }),
+    [
+      ...steps.map((each) => {
+        const [from, to, on] = [each.start, each.finish, each.ready].map((at) => siteClock(at, zone))
+        return [
+          each.step.key,
+          each.step.title,
+          each.step.room ?? "",
+          each.step.trade,
+          each.crew,
+          each.people,
+          from!.date,
+          from!.time,
+          to!.date,
+          to!.time,
+          on!.date,
+          on!.time,
+          Number(fixed(each.step.hours, 2)),
+          Number(fixed(each.float, 2)),
+          each.because,
+          was.get(each.step.key) ?? "",
+        ]
+      }),
+      ...milestones(result).map(({ id, title, on, because }) => [
+        `milestone/${id}`,
+        title,
+        ...["", "", "", "", on, "", on, "", "", "", "", ""],
+        because,
+        "",
+      ]),
+    ],
   )
+}
+
+/** Days of finish of the steps that moved: as issued, or as first planned before anything was issued. */
+function finishBefore({ programme, programmeFile, issuedBefore }: SetJob["result"]): Map<string, string> {
+  if (!issuedBefore) return new Map(programme.moves.map(({ key, was }) => [key, was]))
+  const { shifts } = compared(issuedBefore.programme, programme, programmeFile.progress)
+  return new Map(shifts.map(({ key, finish }) => [key, finish.was ?? "new"]))
 }
 
 /** Rows as CSV; text that a spreadsheet would run as a formula is set off with an apostrophe. */

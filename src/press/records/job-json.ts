@@ -1,4 +1,7 @@
 import { clockAt, type Instant, instantText } from "../../kernels/calendar/instant.ts"
+import { fixed } from "../../kernels/units.ts"
+import { compared } from "../../programme/compare.ts"
+import { gapDays } from "../../programme/gap.ts"
 import type { SetJob } from "../set-job.ts"
 import { jsonText } from "./plain.ts"
 
@@ -45,8 +48,12 @@ export function jobJson({ ref, result, sheets, revision }: SetJob): string {
     programme: {
       start: programme.start,
       finish: programme.finish,
+      bound: { ...programme.bound, gapWorkingDays: gapDays(programme) },
+      firstNight: programme.firstNight,
+      moves: programme.moves,
+      movedSince: movedSince(result),
       visits: programme.visits,
-      steps: programme.steps.map(({ step, crew, start, finish, ready, heldBy, because }) => ({
+      steps: programme.steps.map(({ step, crew, people, start, finish, ready, latest, ...each }) => ({
         key: step.key,
         title: step.title,
         room: step.room,
@@ -54,11 +61,16 @@ export function jobJson({ ref, result, sheets, revision }: SetJob): string {
         stage: step.stage,
         hours: step.hours,
         crew,
+        people,
         start: instantText(start, zone),
         finish: instantText(finish, zone),
         ready: instantText(ready, zone),
-        heldBy,
-        because,
+        latest: instantText(latest, zone),
+        floatHours: Number(fixed(each.float, 2)),
+        heldBy: each.heldBy,
+        behind: each.behind,
+        because: each.because,
+        doneBy: each.doneBy ?? null,
       })),
       labour: programme.labour,
     },
@@ -91,6 +103,13 @@ export function jobJson({ ref, result, sheets, revision }: SetJob): string {
       hosted,
     })),
   })
+}
+
+/** What moved since the last issue with other days; null before there is one. */
+function movedSince({ issuedBefore, programme, programmeFile }: SetJob["result"]) {
+  if (!issuedBefore) return null
+  const { revision, on } = issuedBefore
+  return { revision, on, ...compared(issuedBefore.programme, programme, programmeFile.progress) }
 }
 
 /** Day and time of an instant by the site's clock, for records. */

@@ -14,7 +14,9 @@ describe("the calendar file", () => {
   it("escapes what has a meaning in text: backslash, semicolon, comma, line feed (RFC 5545, 3.3.11)", async () => {
     const [event] = eventsOf(await fileWith("a\\b; c, d", "one\ntwo"))
     expect(event?.get("SUMMARY")).toBe("C2: a\\\\b\\; c\\, d")
-    expect(event?.get("DESCRIPTION")).toBe("joiners. one\\ntwo")
+    expect(event?.get("DESCRIPTION")).toBe(
+      "joiners. one\\ntwo\\nNot sooner: first of its line: waits only for the start of the job.\\nAny delay moves something else.",
+    )
   })
 
   it("cannot be made to hold a property of the author's", async () => {

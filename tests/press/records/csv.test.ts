@@ -99,11 +99,13 @@ describe("the tables of a job", () => {
   })
 
   it("date steps by the clock of the site", () => {
-    expect(files.get("programme.csv")?.[1]?.slice(0, 6)).toEqual([
+    expect(files.get("programme.csv")?.[1]?.slice(0, 8)).toEqual([
+      "floors/C2/lay",
       "Lay",
       "C2",
       "floors",
       "joiners",
+      "2",
       "2027-03-01",
       "08:00",
     ])
