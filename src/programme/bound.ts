@@ -1,20 +1,9 @@
 import type { Placeable } from "./place.ts"
-import { turnFinish, withTurns } from "./turns.ts"
+import { type Chains, turnFinish, withTurns } from "./turns.ts"
 import type { Unit } from "./units.ts"
 import type { WorkTable } from "./work-table.ts"
 
 const hourMs = 3_600_000
-
-/** Earliest times with as many crews as one likes, and what follows each unit at least, all in ms. */
-export interface Chains {
-  /** Earliest start and finish of each unit in the real calendar. */
-  start: number[]
-  finish: number[]
-  /** The unit that holds each one back, or -1. */
-  from: number[]
-  /** Least time from each unit's start to the end of the job, nights and free days not counted. */
-  tail: number[]
-}
 
 /** A finish that no programme under these waits, crews and calendars can beat, and what forces it. */
 export interface LeastFinish {

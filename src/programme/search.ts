@@ -1,6 +1,6 @@
 import { type Seeded, seeded } from "../kernels/schedule/seeded.ts"
-import type { Chains } from "./bound.ts"
 import { type Choice, type Placeable, type Placing, placeAll } from "./place.ts"
+import type { Chains } from "./turns.ts"
 import type { UnitPlan } from "./units.ts"
 import { type WaitNet, waitsWith } from "./wait-net.ts"
 

@@ -1,6 +1,16 @@
-import type { Chains } from "./bound.ts"
 import type { Placeable } from "./place.ts"
 import type { Unit } from "./units.ts"
+
+/** Earliest times with as many crews as one likes, and what follows each unit at least, all in ms. */
+export interface Chains {
+  /** Earliest start and finish of each unit in the real calendar. */
+  start: number[]
+  finish: number[]
+  /** The unit that holds each one back, or -1. */
+  from: number[]
+  /** Least time from each unit's start to the end of the job, nights and free days not counted. */
+  tail: number[]
+}
 
 const hourMs = 3_600_000
 
