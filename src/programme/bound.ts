@@ -14,8 +14,8 @@ export interface LeastFinish {
     | { kind: "turns"; unit: number }
 }
 
-/** Forward through the real calendar and backward in plain hours, each step done by the whole of its crew. */
-export function chainsOf({ plan, tables, opening, release }: Placeable): Chains {
+/** Forward through the real calendar and backward in plain hours, each step done by the whole of its crew; what is reported stands. */
+export function chainsOf({ plan, tables, opening, began, release, pinned }: Placeable): Chains {
   const { units, crews } = plan
   const start = units.map(() => opening)
   const finish = [...start]
@@ -23,7 +23,13 @@ export function chainsOf({ plan, tables, opening, release }: Placeable): Chains 
   const order = inOrder(units)
   for (const index of order) {
     const unit = units[index]!
-    let earliest = Math.max(opening, release[index]!)
+    const reported = pinned.get(index)
+    if (reported) {
+      start[index] = reported.start
+      finish[index] = reported.finish
+      continue
+    }
+    let earliest = Math.max(unit.work ? opening : began, release[index]!)
     for (const wait of unit.waits) {
       const gate = wait.until === "ready" ? units[wait.unit]!.gate * hourMs : 0
       const until = finish[wait.unit]! + gate
@@ -61,7 +67,9 @@ export function leastFinish(given: Placeable, chains: Chains): LeastFinish {
   crews.forEach((_, crew) => {
     given.tables.forEach((table, limits) => {
       const own = units.flatMap((unit, index) =>
-        unit.crew === crew && unit.work && (unit.limits & limits) === limits ? [index] : [],
+        unit.crew === crew && unit.work && !given.pinned.has(index) && (unit.limits & limits) === limits
+          ? [index]
+          : [],
       )
       const found = loadFinish(given, chains, own, table)
       if (found && found.finish > best.finish)

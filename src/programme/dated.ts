@@ -71,7 +71,7 @@ export function datedProgramme(task: ProgrammeTask): Programme {
   const dated = placing === first ? firstDated : datedSteps(later, placing, paper)
   const visits = visitsOf(dated, file.crews, calendars[0]!)
   const last = clockAt(Math.max(...placing.finish) as Instant, zone).date
-  const bound = boundOf(given, chains, zone)
+  const bound = placing === first ? boundOf(given, chains, zone) : boundOf(later, chainsOf(later), zone)
   const firstNight = firstNightOf(dated, task.site, {
     ways,
     zone,
@@ -82,7 +82,7 @@ export function datedProgramme(task: ProgrammeTask): Programme {
     steps: dated,
     visits,
     finish: last,
-    bound: { ...bound, proven: placing === first && last <= bound.finish },
+    bound: { ...bound, proven: last <= bound.finish },
     firstNight,
     moves: placing === first ? [] : movesOf(firstDated, dated, file.progress, zone),
     labour: labourOf(dated),

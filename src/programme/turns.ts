@@ -32,6 +32,7 @@ export function withTurns(given: Placeable, chains: Chains, order: readonly numb
   const finish = [...chains.finish]
   const turns = turnsOf(given)
   for (const index of order) {
+    if (given.pinned.has(index)) continue
     const unit = units[index]!
     let from = start[index]!
     for (const wait of unit.waits) {
@@ -65,13 +66,13 @@ export function turnFinish(given: Placeable, members: readonly number[], start: 
   return best
 }
 
-function turnsOf({ plan }: Placeable): Turn[] {
+function turnsOf({ plan, pinned }: Placeable): Turn[] {
   const { units, crews, roomIds, crewsInRoom } = plan
   const chosen = (holds: (unit: Unit) => boolean): Turn => ({
-    units: units.flatMap((unit, index) => (unit.work && holds(unit) ? [index] : [])),
+    units: units.flatMap((unit, index) => (unit.work && !pinned.has(index) && holds(unit) ? [index] : [])),
   })
   const byCrew = crews.map((_, crew) => chosen((unit) => unit.crew === crew))
-  if (crewsInRoom !== 1) return byCrew
+  if (crewsInRoom !== 1) return byCrew.filter((turn) => turn.units.length > 1)
   const isClean = (unit: Unit) => !unit.dusty && unit.gate === 0
   const isQuick = (unit: Unit) => isClean(unit) && crews[unit.crew]!.licensed
   const byRoom = roomIds.flatMap((_, room) => {

@@ -47,9 +47,9 @@ export function movedBlocks(result: JobResult): Block[] {
       caption: "Steps moved, in their new order",
       columns: [
         { label: "Room", width: 9, as: "mark" },
-        { label: "Step", width: 30 },
-        { label: "Was", width: 15, as: "figure" },
-        { label: "Now", width: 15, as: "figure" },
+        { label: "Step", width: 26 },
+        { label: "Was", width: 17, as: "figure" },
+        { label: "Now", width: 17, as: "figure" },
         { label: "Because", width: 34 },
         { label: "From no.", width: 7, as: "figure" },
       ],
@@ -74,7 +74,9 @@ function shiftRow({ room, title, start, finish, because, origin }: StepShift): R
 
 function span(from: string | null, to: string | null, none: string): string {
   if (!from || !to) return none
-  return from === to ? dayText(from) : `${dayText(from)} to ${dayText(to)}`
+  if (from === to) return dayText(from)
+  const isOneMonth = from.slice(0, 7) === to.slice(0, 7)
+  return `${isOneMonth ? dayText(from).split(" ").slice(0, 2).join(" ") : dayText(from)} to ${dayText(to)}`
 }
 
 function shiftText(what: string, { was, now }: Shifted): string {
