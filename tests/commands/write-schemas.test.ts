@@ -10,7 +10,7 @@ describe("writeSchemas", () => {
     const dir = mkdtempSync(join(tmpdir(), "schemas-"))
     try {
       const paths = writeSchemas(dir, smallTrades)
-      expect(readdirSync(join(dir, ".schema")).length).toBe(7)
+      expect(readdirSync(join(dir, ".schema")).length).toBe(8)
       for (const path of paths) expect(JSON.parse(readFileSync(path, "utf8"))).toHaveProperty("properties")
     } finally {
       rmSync(dir, { recursive: true })

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest"
 import { fuzzCase, type Outcome, seedJobs } from "./cases.ts"
 
 /** How many mutated jobs, and from which seed: `FUZZ=10000 npm test -- tests/fuzz` runs them all, `FUZZ_FROM` begins later. */
-const count = Number(process.env.FUZZ ?? 60)
+const count = Number(process.env.FUZZ ?? 25)
 const from = Number(process.env.FUZZ_FROM ?? 1)
 /** A file that each outcome is added to, one line a job, to watch a long run. */
 const log = process.env.FUZZ_LOG

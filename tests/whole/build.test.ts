@@ -169,7 +169,7 @@ describe("built again in another folder, zone and language", () => {
 })
 
 describe("every page of the paper", () => {
-  it("carries a code that decodes to its own sheet's page even off a worn copy, and that page is there", async () => {
+  it("carries, on each sheet's first, a code that decodes to its own sheet's page even off a worn copy, and that page is there", async () => {
     const archive = await opened(`print/${ref}/archive.pdf`)
     const pages = await pagesOf(archive)
     const addresses = new Map(manifest.sheets.map((sheet) => [sheet.id, sheet.url]))
@@ -177,6 +177,7 @@ describe("every page of the paper", () => {
     const seen = new Set<string>()
     for (const [index, text] of pages.entries()) {
       const id = /Sheet (\S+), page \d/.exec(text)?.[1]
+      if (id && seen.has(id)) continue
       const codes = await decodeQr(worn(await pageRaster(archive, index + 1, 150), wear))
       if (id) seen.add(id)
       expect(codes, `page ${index + 1}`).toEqual(id ? [addresses.get(id)] : [])

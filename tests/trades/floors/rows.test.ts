@@ -19,7 +19,7 @@ const limits = generatedLimits
 const board = generatedBoard
 const taskOf = generatedFloor
 /** How many generated rooms are laid and verified, and the first of them; set GENERATED and FROM for more. */
-const rooms = Number(process.env.GENERATED ?? 30)
+const rooms = Number(process.env.GENERATED ?? 10)
 const firstRoom = Number(process.env.FROM ?? 1)
 const longRun = 4 * 3600 * 1000
 
@@ -158,7 +158,7 @@ describe("what the sheet tells of a piece", () => {
 })
 
 describe("boards counted on lived-in rooms", () => {
-  const counted = Math.min(200, Number(process.env.GENERATED ?? 12))
+  const counted = Math.min(200, Number(process.env.GENERATED ?? 6))
   it(
     `${counted} rooms: less than the 10 % rule buys on average, near the bound and never below it`,
     () => {
