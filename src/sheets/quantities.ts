@@ -40,7 +40,10 @@ export function quantitiesSheet(result: JobResult, room: Room): SheetModel {
     hosted: true,
     orientation: "portrait",
     datum: null,
-    blocks,
+    blocks:
+      blocks.length > 0
+        ? blocks
+        : [{ kind: "text", paragraphs: ["Nothing is to be brought into this room."], as: "lead" }],
     rests: [],
   }
 }

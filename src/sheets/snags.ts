@@ -3,8 +3,8 @@ import { fixed, metres } from "../kernels/units.ts"
 import type { Room } from "../survey/room.ts"
 import type { JobResult } from "./job-result.ts"
 
-/** Blank lines of a snag sheet. */
-const lines = 15
+/** Blank lines of a snag sheet: with how to look and who looked, one page. */
+const lines = 13
 
 /** The snag sheet of a room: blank lines by wall, who, by when, and a box when it was looked at again; how to look. */
 export function snagSheet({ rules, trades, results }: JobResult, room: Room): SheetModel {

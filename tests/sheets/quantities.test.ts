@@ -11,8 +11,10 @@ describe("what to bring into a room", () => {
     expect(cellsOf(sheet)).toEqual([["oak board", "16.55 m²", "17.40 m²", "by hand", ""]])
   })
 
-  it("is no table where nothing is brought", async () => {
+  it("is no table where nothing is brought, and says so", async () => {
     const result = await smallResult()
-    expect(cellsOf(quantitiesSheet(result, result.house.rooms[0]!))).toEqual([])
+    const sheet = quantitiesSheet(result, result.house.rooms[0]!)
+    expect(cellsOf(sheet)).toEqual([])
+    expect(JSON.stringify(sheet.blocks)).toContain("Nothing is to be brought")
   })
 })
