@@ -1,19 +1,16 @@
 import { join } from "node:path"
 import { beforeAll, describe, expect, it } from "vitest"
-import { prepareJobs } from "../../src/commands/prepare.ts"
 import type { Block } from "../../src/kernels/paper.ts"
 import type { SetJob } from "../../src/press/set-job.ts"
 import { siteData } from "../../src/press/site-data.ts"
 import { writeSite } from "../../src/press/write-site.ts"
+import { lockHouse } from "../fixtures/demo.ts"
 import { withTestPress } from "./inspect/press.ts"
 import { leastHeight, leastTick, type WritingRoom, writingRooms } from "./inspect/writing-room.ts"
 
-const jobsDir = new URL("../../jobs", import.meta.url).pathname
-
 /** The first sheet of each kind of the demo house in one document, drawings left out. */
-async function oneOfEach(): Promise<SetJob> {
-  const { jobs } = await prepareJobs({ jobsDir, only: "lock-house" })
-  const job = jobs[0]!
+function oneOfEach(): SetJob {
+  const job = lockHouse
   const sheets = job.sheets
     .filter((sheet, index, all) => all.findIndex((other) => other.kind === sheet.kind) === index)
     .map((sheet) => ({ ...sheet, blocks: sheet.blocks.filter((block) => block.kind !== "drawing") }))
@@ -38,7 +35,7 @@ describe("paper to write on", () => {
   let open: WritingRoom
 
   beforeAll(async () => {
-    const job = await oneOfEach()
+    const job = oneOfEach()
     wanted = asked(job.sheets.flatMap((sheet) => sheet.blocks))
     await withTestPress(async (press, staging) => {
       const data = siteData([job])
