@@ -62,10 +62,13 @@ function shares(rooms: number, spare: number) {
   return counts
 }
 
+/** Rooms with one check to spare; `GENERATED=1000` makes as many as that. */
+const rooms = Number(process.env.GENERATED ?? 300)
+
 describe("generated rooms with one misread", () => {
-  it("1,000 with one check to spare: the right one is first in at least 90 %, small swaps that stay within tolerance included", () => {
-    const { first, furthest } = shares(1000, 1)
-    expect(first).toBeGreaterThanOrEqual(900)
+  it("with one check to spare: the right one is first in at least 90 %, small swaps that stay within tolerance included", () => {
+    const { first, furthest } = shares(rooms, 1)
+    expect(first / rooms).toBeGreaterThanOrEqual(0.9)
     expect(furthest).toBeLessThanOrEqual(tolerances.length)
   }, 240_000)
 
