@@ -150,13 +150,13 @@ function linksOf(waits: ReadonlyMap<string, readonly Wait[]>, step: Step): { fro
 
 function placeableOf(plan: UnitPlan, file: ProgrammeFile, calendars: Calendars): Placeable {
   const opening = instantAt(file.start, file.hours[0]!.from, calendars[0]!.zone)
-  const any = new WorkTable(calendars[0]!, file.start)
+  const unlimited = new WorkTable(calendars[0]!, file.start)
   return {
     plan,
     tables: calendars.map((calendar, limits) =>
       limits > 0 && plan.units.some((unit) => unit.limits === limits)
         ? new WorkTable(calendar, file.start)
-        : any,
+        : unlimited,
     ),
     opening,
     began: opening,

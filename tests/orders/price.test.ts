@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest"
 import { money } from "../../src/kernels/money.ts"
 import type { OrderLine } from "../../src/orders/orders.ts"
 import { priceOf } from "../../src/orders/price.ts"
+import { whenAndHow } from "../fixtures/generated-prices.ts"
 import { rollProduct } from "../fixtures/products.ts"
 import { datedOf, moneyOf, stepOf } from "../fixtures/programme.ts"
 import { surveyed } from "../fixtures/rooms.ts"
@@ -17,18 +18,7 @@ const line = (total: string, net = 1): OrderLine => ({
   uses: [{ trade: "floors", room: "R1", net, gross: net, stage: "floor" }],
   trades: ["floors"],
   rooms: ["R1"],
-  neededOn: "2027-03-01",
-  earliest: "2027-03-01",
-  latest: "2027-03-01",
-  notBefore: null,
-  straightIn: false,
-  comesOn: "2027-03-01",
-  orderBy: "2027-03-01",
-  late: false,
-  packMass: null,
-  mass: null,
-  longest: 0,
-  carry: null,
+  ...whenAndHow,
 })
 
 const programme = datedOf(

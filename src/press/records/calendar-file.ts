@@ -90,8 +90,8 @@ function oneLine(text: string): string {
   return lines(text).replace(/\n+/g, " ")
 }
 
-// biome-ignore lint/suspicious/noControlCharactersInRegex: those are what is taken out
-const controls = /[\u0000-\u0009\u000b-\u001f\u007f]+/g
+/** Control characters (general category Cc), the line feed left out. */
+const controls = /[^\P{Cc}\n]+/gu
 
 /** Text whose only control character is the line feed, which the format can escape. */
 function lines(text: string): string {
