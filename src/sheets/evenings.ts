@@ -1,6 +1,6 @@
 import { dayText } from "../kernels/calendar/date-text.ts"
 import { clockAt, type Instant } from "../kernels/calendar/instant.ts"
-import type { Row, SheetModel } from "../kernels/paper.ts"
+import type { Block, Row, SheetModel } from "../kernels/paper.ts"
 import type { Evening } from "../programme/evenings.ts"
 import { eveningsIn } from "./evenings-of-job.ts"
 import type { JobResult } from "./job-result.ts"
@@ -21,6 +21,7 @@ export function eveningsSheet(result: JobResult): SheetModel | null {
     orientation: "portrait",
     datum: null,
     blocks: [
+      ...notKept(result),
       {
         kind: "table",
         caption: "Evening by evening",
@@ -33,11 +34,22 @@ export function eveningsSheet(result: JobResult): SheetModel | null {
           { label: "Done", as: "tick", width: 10 },
         ],
         rows: evenings.map((evening) => eveningRow(evening, result)),
-        note: "An alarm is covered only while dust flies in its room or next door, one after the other where that can be, and somebody stays in the house meanwhile; every cover is off before the last one leaves. The programme as dated leaves no doorway on a way out open, no stair in use wet at bedtime and no alarm covered on any of these evenings.",
+        note: "An alarm is covered only while dust flies in its room or next door, one after the other where that can be, and somebody stays in the house meanwhile; every cover is off before the last one leaves. It is planned so that no doorway on a way out stands open, no stair in use is wet at bedtime and no alarm is covered on any of these evenings; where that cannot be kept, this sheet says so above. Look each evening all the same.",
       },
     ],
     rests: ["programme-dust-reach"],
   }
+}
+
+/** Findings of the programme that leave an evening not as it should be. */
+const eveningCodes = ["door-day-too-long", "doorway-left-open", "stair-day-too-long", "stair-wet-at-night"]
+
+/** What the programme cannot keep of an evening, before anything else is read. */
+function notKept({ programme }: JobResult): Block[] {
+  const items = programme.findings
+    .filter(({ code }) => eveningCodes.includes(code))
+    .map(({ message, mend }) => [message, mend].filter(Boolean).join(" "))
+  return items.length > 0 ? [{ kind: "warning", caption: "Not kept: settle before work begins", items }] : []
 }
 
 function eveningRow(evening: Evening, { programme }: JobResult): Row {

@@ -20,6 +20,19 @@ describe("the evenings on paper", () => {
     expect(rows.some((row) => row[4]!.includes("supply on"))).toBe(over)
   })
 
+  it("warns first where the programme leaves an evening open, and says nothing of it where it does not", () => {
+    expect(eveningsSheet(house)!.blocks.map(({ kind }) => kind)).toEqual(["table"])
+    const finding = {
+      code: "doorway-left-open",
+      severity: "warning",
+      message: "Door D5 stands open.",
+      at: { file: "", path: [] },
+    }
+    const programme = { ...house.programme, findings: [...house.programme.findings, finding] }
+    const [first] = eveningsSheet({ ...house, programme } as typeof house)!.blocks
+    expect(first).toMatchObject({ kind: "warning", items: ["Door D5 stands open."] })
+  })
+
   it("is none where nobody lives", () => {
     expect(eveningsSheet({ ...house, house: { ...house.house, occupied: false } })).toBeNull()
   })
