@@ -157,8 +157,8 @@ function promises(result: JobResult): Block {
     kind: "table",
     caption: "As promised",
     columns: twice([
-      { label: "What", width: 15 },
-      { label: "Promised", width: 43 },
+      { label: "What", width: 19 },
+      { label: "Promised", width: 39 },
       { label: "Kept", as: "tick", width: 8 },
     ]),
     rows: told
