@@ -26,6 +26,8 @@ export interface Asked {
   /** Stop as soon as the bound is above this. */
   enough: number
   rounds: number
+  /** Also take patterns that begin with each width, while some of those save. */
+  led?: boolean
 }
 
 /**
@@ -45,6 +47,11 @@ export function generateColumns(
     const solution = master.solve(effort)
     const prices = fallingWholePrices(solution.prices, scale)
     const priced = { ...solution, prices }
+    if (asked.led === true && addLed(master, model, pricing, priced, scale, asked)) {
+      const proved = provedPrices(model, pricing, prices, scale, asked)
+      if (best === undefined || proved.bound > best.bound) best = proved
+      if (best.bound <= asked.enough && round < asked.rounds && !effort.exhausted) continue
+    }
     pricing.quick(prices, asked.demand)
     if (!pricing.exact && !anySaving(model, pricing, priced, scale, asked))
       pricing.solve(prices, asked.demand)
@@ -135,6 +142,29 @@ function nothingProved(model: CuttingModel, scale: number): ProvedPrices {
     charges: model.stocks.map(() => 0),
   }
 }
+
+/** Adds the best pattern that begins with each width; false if none saves, or the table for it is too large. */
+function addLed(
+  master: Master,
+  model: CuttingModel,
+  pricing: Pricing,
+  { prices, stockPrices }: Priced,
+  scale: number,
+  { demand, limits }: Asked,
+): boolean {
+  const saving = (value: number, stock: number) =>
+    (limits[stock] as number) > 0
+      ? value / scale - (model.stocks[stock]?.cost ?? 0) + (stockPrices[stock] as number)
+      : 0
+  const led = pricing.led(prices, demand, saving) ?? []
+  const worth = led.filter((found) => found.saving > LEAST_SAVING).sort((a, b) => b.saving - a.saving)
+  let added = 0
+  for (const { stock, counts } of worth.slice(0, LED_AT_ONCE)) if (master.add({ stock, counts })) added++
+  return added > 0
+}
+
+/** Patterns of that kind taken in one round. */
+const LED_AT_ONCE = 100
 
 type Priced = Pick<MasterSolution, "prices" | "stockPrices">
 

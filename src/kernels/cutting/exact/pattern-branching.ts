@@ -1,10 +1,19 @@
 import type { BasisInput, Highs, Model } from "highs"
 import type { CuttingModel, Pattern } from "../cutting-model.ts"
 import type { PossibleTotals } from "./bounds.ts"
-import { coverProgram } from "./cover-program.ts"
 import type { Effort } from "./effort.ts"
 import type { Column } from "./master.ts"
 import { solver } from "./master.ts"
+import {
+  COST_BOUND,
+  coverModel,
+  INFEASIBLE,
+  OPTIMAL,
+  STEPS_PER_CELL,
+  type Tightened,
+  tightenedProgram,
+  VALUE_ERROR,
+} from "./tightened-program.ts"
 
 /** What the search over given patterns came to. */
 export interface BranchingResult {
@@ -12,6 +21,8 @@ export interface BranchingResult {
   plan: Pattern[] | undefined
   /** True if the search was complete: the plan is the best of these patterns, or there is none. */
   complete: boolean
+  /** No plan of these patterns costs less, in fractions; above `atMost` if none costs as little as that. */
+  bound: number
 }
 
 /** What is asked of the search. */
@@ -36,11 +47,14 @@ export async function branchedPlan(
   asked: BranchingAsked,
   effort: Effort,
 ): Promise<BranchingResult> {
-  if (columns.length === 0) return { plan: undefined, complete: true }
-  const search = new Branching(await solver(), model, columns, asked, effort)
+  if (columns.length === 0) return { plan: undefined, complete: true, bound: Number.POSITIVE_INFINITY }
+  const highs = await solver()
+  const root = tightenedProgram(highs, model, columns, asked.atMost, effort)
+  if (root === undefined) return { plan: undefined, complete: true, bound: Number.POSITIVE_INFINITY }
+  const search = new Branching(highs, model, root, asked, effort)
   try {
     search.run()
-    return { plan: search.plan, complete: !search.cut }
+    return { plan: search.plan, complete: !search.cut, bound: root.bound }
   } finally {
     search.close()
   }
@@ -48,12 +62,6 @@ export async function branchedPlan(
 
 /** A use this near a whole number is that number. */
 const NEARLY = 1e-6
-/** The library's statuses: solved to the end; proved to have no solution; cost bound reached. */
-const OPTIMAL = 7
-const INFEASIBLE = 8
-const COST_BOUND = 11
-/** Steps that one node costs for each row and column; measured, rounded up. */
-const STEPS_PER_CELL = 1_500
 /** Nodes from one plunge to the next. */
 const NODES_PER_PLUNGE = 40
 /** A plunge takes a column once more if it is used more than once less this. */
@@ -85,7 +93,7 @@ class Branching {
   constructor(
     highs: Highs,
     model: CuttingModel,
-    columns: readonly Column[],
+    { columns, cuts }: Tightened,
     asked: BranchingAsked,
     effort: Effort,
   ) {
@@ -97,14 +105,8 @@ class Branching {
     this.#infinity = highs.infinity
     this.#upper = new Float64Array(columns.length).fill(highs.infinity)
     this.#lower = new Float64Array(columns.length)
-    this.#program = highs.createModel(coverProgram(model, columns, highs.infinity))
-    this.#program.options.set({
-      output_flag: false,
-      presolve: "off",
-      solver: "simplex",
-      simplex_strategy: 1,
-      objective_bound: this.#atMost + NEARLY,
-    })
+    this.#program = coverModel(highs, model, columns, cuts)
+    this.#program.options.set({ objective_bound: this.#atMost + VALUE_ERROR })
   }
 
   run(): void {
@@ -129,7 +131,7 @@ class Branching {
       return
     }
     const basis = this.#program.getBasis()
-    const shut = this.#shutDear(relaxed.duals, this.#atMost - relaxed.value + NEARLY)
+    const shut = this.#shutDear(relaxed.duals, this.#atMost - relaxed.value + VALUE_ERROR)
     if (this.#nodes % NODES_PER_PLUNGE === 1) this.#plunge(relaxed.uses, basis)
     const whole = Math.floor(question.sum + NEARLY)
     if (!this.#done) this.#child(question.members, whole + 1, this.#infinity, basis)
@@ -148,7 +150,7 @@ class Branching {
       return undefined
     }
     const value = this.#program.getObjectiveValue()
-    if (value > this.#atMost + NEARLY) return undefined
+    if (value > this.#atMost + VALUE_ERROR) return undefined
     const { colValue, colDual } = this.#program.getSolution()
     return { value, uses: colValue, duals: colDual }
   }
@@ -245,7 +247,7 @@ class Branching {
     )
     this.#atMost = this.#asked.totals.before(cost)
     if (cost <= this.#asked.target || this.#atMost < this.#asked.target) this.#done = true
-    else this.#program.options.set({ objective_bound: this.#atMost + NEARLY })
+    else this.#program.options.set({ objective_bound: this.#atMost + VALUE_ERROR })
   }
 
   /** The sum to make whole next; undefined if all uses are whole. */

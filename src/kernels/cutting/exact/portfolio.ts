@@ -27,8 +27,8 @@ export interface Solved {
 
 /**
  * The cheapest plan and the best bound that the effort allows. Several ways in turn, each stopping as soon as cost and bound meet:
- * bar-by-bar filling; bounds by material and by Martello and Toth; the linear program by columns; diving; then every pattern that a
- * cheaper plan could need, listed and given to branch and bound.
+ * bar-by-bar filling; bounds by material and by Martello and Toth; the linear program by columns; every pattern that a cheaper plan
+ * could need, listed, tightened by cuts and given to branch and bound; diving between such searches.
  * @param first a plan to begin from
  */
 export async function solvePortfolio(model: CuttingModel, first: Pattern[], effort: Effort): Promise<Solved> {
@@ -85,10 +85,11 @@ class Search {
       if (this.#met) return
       this.#fill(this.#whole, prices, PRICED_ROUNDS)
       await this.#list(FEW_PATTERNS, FEW_NODES)
+      await this.#tighten()
       await this.#deepen(SOME_PATTERNS, FEW_NODES)
       for (let dive = 0; dive < DIVES && !this.#met && !this.#effort.exhausted; dive++) {
         await this.#dive(master, dive)
-        await this.#deepen(SOME_PATTERNS << (2 * dive), FEW_NODES << dive)
+        await this.#deepen(SOME_PATTERNS << dive, FEW_NODES << dive)
       }
       if (this.#met || this.#effort.exhausted) return
       await this.#restricted(master)
@@ -140,7 +141,7 @@ class Search {
   }
 
   #generate(master: Master): Float64Array {
-    const asked = { ...this.#whole, enough: this.cost - 1, rounds: Number.POSITIVE_INFINITY }
+    const asked = { ...this.#whole, enough: this.cost - 1, rounds: Number.POSITIVE_INFINITY, led: true }
     const { solution, proved } = generateColumns(master, this.#model, this.#pricing, asked, this.#effort)
     this.proved = proved
     this.#raise(proved.bound)
@@ -193,34 +194,48 @@ class Search {
     if (!this.#met) await this.#searchUpTo(this.#totals.before(this.cost), most, nodes)
   }
 
+  /** Raises the bound by cuts alone, over as many of the best patterns as may be listed. */
+  async #tighten(): Promise<void> {
+    if (this.#met) return
+    for (let step = FARTHEST; step >= 1; step = Math.floor(step / 2)) {
+      const atMost = Math.min(this.#totals.before(this.cost), this.#totals.next(this.bound + step))
+      if ((await this.#searchUpTo(atMost, SOME_PATTERNS, 1)) !== undefined) return
+    }
+  }
+
   /** Asks for a plan at the least total still possible, then at greater ones, until cost and bound meet or the patterns are too many. */
   async #deepen(most: number, nodes: number): Promise<void> {
     for (let step = 1; !this.#met && !this.#effort.exhausted; step *= 2) {
       const dearest = this.#totals.before(this.cost)
       const atMost = Math.min(dearest, this.#totals.next(this.bound + step - 1))
-      if (!(await this.#searchUpTo(atMost, most, nodes))) return
+      if ((await this.#searchUpTo(atMost, most, nodes)) !== true) return
     }
   }
 
-  /** Lists every pattern that a plan of at most this total could need and searches them; false if that was cut short. */
-  async #searchUpTo(atMost: number, most: number, nodes: number): Promise<boolean> {
+  /**
+   * Lists every pattern that a plan of at most this total could need and searches them; false if the search was cut short, undefined if
+   * the patterns were too many.
+   */
+  async #searchUpTo(atMost: number, most: number, nodes: number): Promise<boolean | undefined> {
     const proved = this.proved
-    if (proved === undefined) return false
+    if (proved === undefined) return undefined
     const columns = worthwhilePatterns(this.#model, proved, atMost - proved.bound, most, this.#effort)
-    if (columns === undefined) return false
+    if (columns === undefined) return undefined
     const asked = { atMost, target: this.bound, totals: this.#totals, nodes }
-    const { plan, complete } = await branchedPlan(this.#model, columns, asked, this.#effort)
+    const { plan, complete, bound } = await branchedPlan(this.#model, columns, asked, this.#effort)
     this.#offer(plan)
-    if (complete) this.bound = Math.min(this.cost, this.#totals.next(atMost + 1))
+    this.#raise(Math.min(atMost + 1, complete ? Number.POSITIVE_INFINITY : bound))
     return complete
   }
 }
 
+/** How far above the bound patterns are listed for cuts at first. */
+const FARTHEST = 4
 /** Patterns so few that listing them comes before more diving. */
 const FEW_PATTERNS = 600
 /** Patterns that are worth a short search at any time. */
-const SOME_PATTERNS = 2_500
+const SOME_PATTERNS = 6_000
 /** Nodes of the first search over so few. */
-const FEW_NODES = 300
+const FEW_NODES = 1_500
 /** Branch-and-bound nodes spent on the columns of the linear program alone. */
 const RESTRICTED_NODES = 200

@@ -74,6 +74,39 @@ export class Pricing {
     return this.#counts[stock] as number[]
   }
 
+  /**
+   * For each type, the best filling that begins with one piece of it, over all stocks; undefined where the table for that is too large.
+   * A piece may come once more than it is wanted in a filling that it begins: such fillings are left out.
+   * @param saving what a filling of a stock saves, from its value
+   */
+  led(
+    values: ArrayLike<number>,
+    available: ArrayLike<number>,
+    saving: (value: number, stock: number) => number,
+  ): Led[] | undefined {
+    if (this.#knapsack.cells(values, available) > LED_TABLE) return undefined
+    this.#table(values, available)
+    const led: Led[] = []
+    this.#model.widths.forEach((width, type) => {
+      if ((available[type] as number) === 0) return
+      let best = 0
+      let from = -1
+      this.#model.stocks.forEach(({ capacity }, stock) => {
+        if (capacity < width) return
+        const saved = saving((values[type] as number) + this.#knapsack.value(capacity - width), stock)
+        if (saved <= best) return
+        best = saved
+        from = stock
+      })
+      if (from < 0) return
+      const counts = this.#knapsack.counts((this.#model.stocks[from]?.capacity ?? 0) - width)
+      counts[type] = (counts[type] as number) + 1
+      if ((counts[type] as number) <= (available[type] as number))
+        led.push({ stock: from, counts, saving: best })
+    })
+    return led
+  }
+
   #table(values: ArrayLike<number>, available: ArrayLike<number>): void {
     this.#effort.spend(this.#knapsack.solve(values, available))
     this.#byTable = true
@@ -84,6 +117,15 @@ export class Pricing {
   }
 }
 
+/** A filling that begins with a given piece, and what it saves. */
+export interface Led {
+  stock: number
+  counts: number[]
+  saving: number
+}
+
+/** Cells of a table that pays where every type asks of it. */
+const LED_TABLE = 3_000_000
 /** Steps of a search for one stock where a good filling is enough. */
 const QUICK_STEPS = 3_000
 /** Cells of a table that are filled sooner than a search is set up. */

@@ -23,6 +23,7 @@ it.each(small)(
     expect(await branchedPlan(model, columns, { ...asked, atMost: value - 1 }, effort)).toEqual({
       plan: undefined,
       complete: true,
+      bound: expect.any(Number),
     })
     const second = await patternProgram(model, columns, { atMost: 1000, target: 0 }, effort)
     expect([second.complete, second.plan?.reduce((sum, { times }) => sum + times, 0)]).toEqual([true, value])
