@@ -57,10 +57,11 @@ export async function cutLists(
 }
 
 function stocksOf(product: Extract<Product, { kind: "length" }>) {
-  return product.lengths.map(({ length, price }) => ({
+  return product.lengths.map(({ length, price, available }) => ({
     id: String(length),
     length,
     cost: money(price).times(hundredthsOfAPenny).round().toNumber(),
+    ...(available === undefined ? {} : { available }),
   }))
 }
 
@@ -71,13 +72,23 @@ function unplacedFinding(
 ): Finding {
   const piece = pieces.find((each) => each.mark === left.itemId)
   const where = piece ? placeText(piece) : left.itemId
-  return {
-    code: left.reason === "stock-run-out" ? "stock-run-out" : "piece-longer-than-stock",
-    severity: "error",
-    at: { file: "products.yaml", path: ["chosen"] },
-    message: `Piece ${left.itemId} (${where}) needs ${mmText(left.length)} mm; no length of ${product.name} holds it.`,
-    mend: "Choose a product sold in longer lengths, or allow a joint in the run.",
-  }
+  const needs = `Piece ${left.itemId} (${where}) needs ${mmText(left.length)} mm; `
+  const at = { file: "products.yaml", path: ["chosen"] }
+  return left.reason === "stock-run-out"
+    ? {
+        code: "stock-run-out",
+        severity: "error",
+        at,
+        message: `${needs}the lengths of ${product.name} that can be had are all used up by other pieces.`,
+        mend: "Raise available: of its lengths in the catalogue if more can be had, or choose another product for some of the pieces.",
+      }
+    : {
+        code: "piece-longer-than-stock",
+        severity: "error",
+        at,
+        message: `${needs}no length of ${product.name} holds it.`,
+        mend: "Choose a product sold in longer lengths, or allow a joint in the run.",
+      }
 }
 
 /** A piece that cannot be carried to its storey. Pieces for the lowest storey go up no stair. */

@@ -19,7 +19,7 @@ type LengthGood = Extract<Product, { kind: "length" }>
 
 /**
  * Spare lengths of a profile by its material's rule: one in so many of the lengths bought, at least the rulebook's least. They are of
- * the cheapest length that holds the longest piece. Null where nothing is sawn.
+ * the cheapest length that holds the longest piece, as far as there are any left. Null where nothing is sawn or nothing is left to buy.
  */
 export function sparesOf(
   product: LengthGood,
@@ -30,11 +30,15 @@ export function sparesOf(
   const trims = 2 * rules.value("saw-end-trim")
   const placed = new Set(plan.bars.flatMap((bar) => bar.pieces))
   const longest = Math.max(...pieces.filter((piece) => placed.has(piece.mark)).map((piece) => piece.length))
-  const holding = product.lengths.filter((each) => each.length - trims >= longest)
-  const offered = holding.length > 0 ? holding : product.lengths
+  const left = ({ length, available = Number.POSITIVE_INFINITY }: LengthGood["lengths"][number]) =>
+    available - plan.bars.filter((bar) => !bar.inHand && bar.length === length).length
+  const had = product.lengths.filter((each) => left(each) > 0)
+  if (had.length === 0) return null
+  const holding = had.filter((each) => each.length - trims >= longest)
+  const offered = holding.length > 0 ? holding : had
   const stock = offered.reduce((best, each) => (money(each.price).lt(money(best.price)) ? each : best))
   const share = Math.ceil(plan.lengths / rules.value(`saw-spare-${product.material}`))
-  const count = Math.max(share, rules.value("saw-spare-least"))
+  const count = Math.min(left(stock), Math.max(share, rules.value("saw-spare-least")))
   const kerf = rules.value("saw-kerf")
   const again = (room: Mm) => Math.max(0, Math.floor((room + kerf) / (longest + kerf)))
   const fromOffcuts = plan.bars.reduce((sum, bar) => sum + again(bar.offcut), 0)

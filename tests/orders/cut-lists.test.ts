@@ -56,6 +56,19 @@ describe("cut lists", () => {
     expect(findings[0]?.message).toContain("room R1, wall 2")
   })
 
+  it("name the pieces and their walls that are left where the stock runs out, and saw the others", async () => {
+    const few = { ...lengthProduct, lengths: [{ length: 4200, price: "26.10", available: 2 }] }
+    const pieces = [piece("a", 3000), piece("b", 3000, { wall: 3 }), piece("c", 3000, { wall: 4 })]
+    const { lists, findings } = await cutLists(pieces, jobFacts({ products: [few] }), new Map())
+    expect(findings.map(({ code, severity }) => [code, severity])).toEqual([["stock-run-out", "error"]])
+    const left = pieces.find(({ mark }) => !lists[0]?.plan.bars.some((bar) => bar.pieces.includes(mark)))
+    expect(findings[0]?.message).toContain(
+      `Piece ${left?.mark} (leg, room R1, wall ${left?.wall}) needs 3,000 mm`,
+    )
+    expect(lists[0]?.plan.lengths).toBe(2)
+    expect(lists[0]?.spares).toBeNull()
+  })
+
   it("name a piece that cannot be carried up to its storey; one for the lowest storey may be longer", async () => {
     const house = houseOf({
       storeys: [

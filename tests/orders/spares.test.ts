@@ -45,6 +45,23 @@ describe("spare lengths", () => {
     expect(short?.survives).toBeGreaterThanOrEqual(3)
   })
 
+  it("are of what is left where few can be had", async () => {
+    const few = {
+      ...lengthProduct,
+      lengths: [
+        { length: 2100, price: "13.20", available: 1 },
+        { length: 4200, price: "26.10", available: 11 },
+      ],
+    }
+    const { lists, findings } = await cutLists(
+      pieces(10, 4000),
+      jobFacts({ products: [few], carry: { longest: 5000, heaviest: 25 } }),
+      new Map(),
+    )
+    expect(findings).toEqual([])
+    expect(lists[0]?.spares).toMatchObject({ length: 4200, count: 1 })
+  })
+
   it("are none where nothing can be sawn", async () => {
     expect(await sparesFor(1, 5000)).toBeNull()
   })

@@ -84,7 +84,22 @@ export const lengthGood = z.strictObject({
   material: z.enum(["mdf", "softwood", "hardwood", "metal"]),
   primed: z.boolean().default(false),
   lengths: z
-    .array(z.strictObject({ length, price: amount }))
+    .array(
+      z.strictObject({
+        length,
+        price: amount,
+        available: z
+          .number()
+          .int()
+          .min(0)
+          .max(9999)
+          .optional()
+          .meta({
+            description: "How many of this length can be had; without it, as many as are wanted.",
+            examples: [12],
+          }),
+      }),
+    )
     .min(1)
     .max(20),
 })
