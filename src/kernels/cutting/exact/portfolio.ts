@@ -60,6 +60,8 @@ class Search {
   cost: number
   bound = 0
   proved: ProvedPrices | undefined
+  /** Patterns up to this total were more than so many. */
+  #tooMany: { atMost: number; most: number } | undefined
 
   constructor(model: CuttingModel, first: Pattern[], effort: Effort) {
     this.#model = model
@@ -84,6 +86,7 @@ class Search {
       const prices = this.#generate(master)
       if (this.#met) return
       this.#fill(this.#whole, prices, PRICED_ROUNDS)
+      await this.#branchOnColumns(master)
       await this.#list(FEW_PATTERNS, FEW_NODES)
       await this.#tighten()
       await this.#deepen(SOME_PATTERNS, FEW_NODES)
@@ -183,6 +186,18 @@ class Search {
     })
   }
 
+  /** A good plan of the columns so far, by plunging. */
+  async #branchOnColumns(master: Master): Promise<void> {
+    if (this.#met) return
+    const asked = {
+      atMost: this.#totals.before(this.cost),
+      target: this.bound,
+      totals: this.#totals,
+      nodes: COLUMN_NODES,
+    }
+    this.#offer((await branchedPlan(this.#model, [...master.columns], asked, this.#effort)).plan)
+  }
+
   /** The best plan of the columns so far. */
   async #restricted(master: Master): Promise<void> {
     const asked = { atMost: this.#totals.before(this.cost), target: this.bound, nodes: RESTRICTED_NODES }
@@ -219,8 +234,13 @@ class Search {
   async #searchUpTo(atMost: number, most: number, nodes: number): Promise<boolean | undefined> {
     const proved = this.proved
     if (proved === undefined) return undefined
+    if (this.#tooMany !== undefined && atMost >= this.#tooMany.atMost && most <= this.#tooMany.most)
+      return undefined
     const columns = worthwhilePatterns(this.#model, proved, atMost - proved.bound, most, this.#effort)
-    if (columns === undefined) return undefined
+    if (columns === undefined) {
+      this.#tooMany = { atMost, most }
+      return undefined
+    }
     const asked = { atMost, target: this.bound, totals: this.#totals, nodes }
     const { plan, complete, bound } = await branchedPlan(this.#model, columns, asked, this.#effort)
     this.#offer(plan)
@@ -235,6 +255,8 @@ const FARTHEST = 4
 const FEW_PATTERNS = 600
 /** Patterns that are worth a short search at any time. */
 const SOME_PATTERNS = 6_000
+/** Nodes of the search over the columns of the linear program. */
+const COLUMN_NODES = 80
 /** Nodes of the first search over so few. */
 const FEW_NODES = 1_500
 /** Branch-and-bound nodes spent on the columns of the linear program alone. */

@@ -125,7 +125,7 @@ export interface Led {
 }
 
 /** Cells of a table that pays where every type asks of it. */
-const LED_TABLE = 3_000_000
+const LED_TABLE = 30_000_000
 /** Steps of a search for one stock where a good filling is enough. */
 const QUICK_STEPS = 3_000
 /** Cells of a table that are filled sooner than a search is set up. */

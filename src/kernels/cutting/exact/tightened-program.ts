@@ -105,12 +105,7 @@ function limitedStocks(model: CuttingModel): number {
 }
 
 /** Adds a cut as the last row. */
-function addCut(
-  program: Model,
-  columns: readonly Column[],
-  { set, least }: HalfCut,
-  infinity: number,
-): void {
+function addCut(program: Model, columns: readonly Column[], { set, least }: HalfCut, infinity: number): void {
   const indices: number[] = []
   const values: number[] = []
   columns.forEach(({ counts }, column) => {
