@@ -28,7 +28,15 @@ export type Block =
   | { kind: "heading"; text: string }
   | { kind: "text"; paragraphs: string[]; as?: "plain" | "note" | "lead" }
   | { kind: "figures"; items: { label: string; value: string; unit?: string }[] }
-  | { kind: "table"; caption: string; columns: Column[]; rows: Row[]; note?: string }
+  | {
+      kind: "table"
+      caption: string
+      columns: Column[]
+      rows: Row[]
+      note?: string
+      /** True if it stands on one page with the drawing before it. */
+      withPrevious?: boolean
+    }
   | { kind: "list"; caption?: string; items: string[] }
   | { kind: "checks"; caption: string; items: { text: string; write?: string }[] }
   | { kind: "cautions"; items: { text: string; why: string; defer: string }[] }
@@ -40,6 +48,8 @@ export type Block =
       maxWidth?: number
       maxHeight?: number
       scale?: number
+      /** True if it stands on one page with the table after it. */
+      withNext?: boolean
     }
   | { kind: "sign"; roles: string[] }
   | { kind: "boxes"; caption: string; labels: string[] }

@@ -47,6 +47,14 @@ export const sharedRules: RuleEntry[] = [
     source: null,
   },
   {
+    id: "saw-short-piece",
+    what: "pieces shorter than this are never held to the blade by hand",
+    value: 150,
+    unit: "mm",
+    status: "common practice",
+    source: null,
+  },
+  {
     id: "saw-offcut-keep",
     what: "shortest offcut of a moulding worth keeping",
     value: 600,

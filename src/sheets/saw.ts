@@ -46,6 +46,7 @@ export function sawSheet(result: JobResult): SheetModel | null {
       "saw-kerf",
       "saw-end-trim",
       "saw-offcut-keep",
+      "saw-short-piece",
       "saw-spare-least",
       "joinery-waste",
       ...lists.flatMap(({ product }) => [`saw-spare-${product.material}`, `saw-density-${product.material}`]),
@@ -58,15 +59,15 @@ function summary(lists: readonly CutList[], result: JobResult): Block {
     kind: "table",
     caption: "What is ordered, and what it survives",
     columns: [
-      { label: "Profile", width: 28 },
+      { label: "Profile", width: 25 },
       { label: "Pieces", as: "figure", width: 8 },
-      { label: "Lengths by plan", as: "figure", width: 10 },
+      { label: "Lengths by plan", as: "figure", width: 9 },
       { label: "Least cost", width: 11 },
-      { label: "True waste", as: "figure", width: 9 },
-      { label: "Rule of thumb", as: "figure", width: 14 },
-      { label: "Plan saves", as: "figure", width: 9 },
-      { label: "Spare, over the plan", as: "figure", width: 14 },
-      { label: "Mis-cuts survived", as: "figure", width: 11 },
+      { label: "True waste", as: "figure", width: 11 },
+      { label: "Rule of thumb", as: "figure", width: 17 },
+      { label: "Plan saves", as: "figure", width: 8 },
+      { label: "Spare, over the plan", as: "figure", width: 15 },
+      { label: "Mis-cuts survived", as: "figure", width: 10 },
     ],
     rows: lists.map((list): Row => {
       const { plan, spares, product } = list
@@ -113,9 +114,21 @@ function beforeSawing(lists: readonly CutList[], result: JobResult): Block {
       `No more than ${mmText(longest)} mm and ${heaviest} kg goes up the stair: each length says where it is sawn.`,
       `One person carries: ${loads.join("; ")}.`,
       `Square ${result.rules.value("saw-end-trim")} mm off each end of a new length; the saw takes ${result.rules.value("saw-kerf")} mm a cut; try the mitres on two offcuts first.`,
+      ...shortPieces(lists, result),
       "Tape each wall before its piece is sawn and write it in the box. Where the tape is longer than the list, saw that piece last, from an offcut or a spare length: the plan has no slack.",
     ],
   }
+}
+
+/** Pieces that no hand should hold at the saw. */
+function shortPieces(lists: readonly CutList[], { rules }: JobResult): string[] {
+  const least = rules.value("saw-short-piece")
+  const short = lists.flatMap(({ pieces }) => pieces.filter((piece) => piece.length < least))
+  if (short.length === 0) return []
+  const named = short.map(({ mark, length }) => `${mark} (${mmText(length)})`).join(", ")
+  return [
+    `Shorter than ${least} mm: ${named}. Saw each off the end of its length while that is long and clamped; never hold a short piece to the blade.`,
+  ]
 }
 
 /** Mass of the longest length of a profile, kg. */
@@ -155,9 +168,11 @@ function listBlocks(list: CutList, result: JobResult): Block[] {
           drawing: barsDrawing({ bars: some, pieces, kerf, longest, name: product.name }),
           caption: `${product.name}, ${which}: slanted ends are sawn at an angle, grey is offcut; figures count.`,
           scale: 1,
+          withNext: true,
         },
         {
           kind: "table",
+          withPrevious: true,
           caption: `${product.name}, ${which}`,
           columns: [
             { label: "No.", as: "figure", width: 5 },

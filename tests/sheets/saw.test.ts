@@ -49,6 +49,24 @@ describe("the saw sheet", () => {
     expect(there).not.toContain("Cellar")
   })
 
+  it("names the pieces that no hand should hold to the blade, and keeps each drawing with its part of the list", async () => {
+    const result = await smallResult()
+    const listed = (of: typeof result) =>
+      JSON.stringify(sawSheet(of)?.blocks.filter(({ kind }) => kind === "list"))
+    expect(listed(result)).not.toContain("Shorter than 150 mm")
+    const [list] = result.orders.cutLists
+    const pieces = list!.pieces.map((piece, index) => (index === 0 ? { ...piece, length: 149 } : piece))
+    const short = { ...result, orders: { ...result.orders, cutLists: [{ ...list!, pieces }] } }
+    expect(listed(short)).toContain(`Shorter than 150 mm: ${pieces[0]!.mark} (149)`)
+    const blocks = sawSheet(result)!.blocks
+    blocks.forEach((block, index) => {
+      const before = blocks[index - 1]
+      const pair = before?.kind === "drawing" && before.withNext === true
+      expect(block.kind === "table" && block.withPrevious === true).toBe(pair)
+    })
+    expect(blocks.some((block) => block.kind === "table" && block.withPrevious)).toBe(true)
+  })
+
   it("sets plan, rule of thumb, spare lengths and mis-cuts survived beside each other, and no money", async () => {
     const result = await smallResult()
     const [summary] = tablesOf(sawSheet(result))

@@ -1,5 +1,5 @@
 import type { At, Finding } from "../../kernels/finding.ts"
-import { mmText } from "../../kernels/units.ts"
+import { type Mm, mmText } from "../../kernels/units.ts"
 import type { Task } from "../trade.ts"
 import type { SetOfArchitraves } from "./architraves.ts"
 import type { JoineryInputs } from "./inputs.ts"
@@ -12,6 +12,8 @@ export interface Looked {
   skirting: { thickness: number } | undefined
   architrave: { thickness: number } | undefined
   sets: readonly SetOfArchitraves[]
+  /** Stretches of wall too short for a piece of skirting. */
+  slivers: readonly { wall: number; length: Mm }[]
   /** Marks of every piece, also of those sawn already. */
   marks: readonly string[]
 }
@@ -24,7 +26,13 @@ export function joineryFindings(looked: Looked): Finding[] {
   if (input.skirting !== false && !skirting) found.push(noProduct(task, "skirting"))
   if (input.architrave !== false && !architrave && room.doors.length > 0)
     found.push(noProduct(task, "architrave"))
-  return [...found, ...standsProud(looked), ...tightArchitraves(looked), ...unknownNames(looked)]
+  return [
+    ...found,
+    ...standsProud(looked),
+    ...tightArchitraves(looked),
+    ...tooShort(looked),
+    ...unknownNames(looked),
+  ]
 }
 
 function standsProud({ task, skirting, architrave, sets }: Looked): Finding[] {
@@ -77,6 +85,17 @@ function tightArchitraves({ task, sets }: Looked): Finding[] {
       )
     return list
   })
+}
+
+/** Stretches beside an architrave or a corner where the board of the next wall leaves next to nothing. */
+function tooShort({ task, slivers }: Looked): Finding[] {
+  return slivers.map(({ wall, length }) => ({
+    code: "skirting-too-short",
+    severity: "note",
+    at: task.at,
+    message: `Skirting, wall ${wall} of ${task.room.id}: ${length < 1 ? "nothing is" : `only ${mmText(length)} mm are`} left for it beside the board of the next wall; no piece is sawn.`,
+    mend: "Run the next wall's board up to the architrave, and fill what is left when caulking.",
+  }))
 }
 
 function tooWide(at: At, { door, wall }: SetOfArchitraves, message: string, mend: string): Finding {

@@ -39,6 +39,14 @@ export const joineryRules: RuleEntry[] = [
     ...practice,
   },
   {
+    id: "joinery-skirting-least",
+    what: "shortest piece of skirting that is sawn; a shorter stretch is filled when caulking",
+    value: 10,
+    unit: "mm",
+    range: "5 to 20",
+    ...practice,
+  },
+  {
     id: "joinery-scarf-corner",
     what: "least distance of a joint in a run from a corner",
     value: 600,

@@ -28,10 +28,27 @@ const partLetters = "abcdefgh"
  */
 export function skirtingPieces(task: SkirtingTask): Piece[] {
   const scribed = task.rules.value("joinery-scribe-widest")
-  const runs = runsOfRoom({ ...task, scribed, stops: task.architraves })
+  const least = task.rules.value("joinery-skirting-least")
+  const runs = runsOfRoom({ ...task, scribed, stops: task.architraves }).filter(
+    (run) => longPoints(run) >= least,
+  )
   return runs.flatMap((run) =>
     piecesOf(run, 1 + runs.filter((each) => each.wall === run.wall).indexOf(run), task),
   )
+}
+
+/** Stretches of wall too short for a piece: the wall's number, and the length that a piece would have, mm. */
+export function skirtingSlivers(task: SkirtingTask): { wall: number; length: Mm }[] {
+  const scribed = task.rules.value("joinery-scribe-widest")
+  const least = task.rules.value("joinery-skirting-least")
+  return runsOfRoom({ ...task, scribed, stops: task.architraves })
+    .map((run) => ({ wall: run.wall.number, length: tenths(Math.max(0, longPoints(run))) }))
+    .filter(({ length }) => length < least)
+}
+
+/** Length of a run between its long points, mm; below 0 where the boards beside it fill it. */
+function longPoints({ from, to, left, right }: Run): Mm {
+  return to + right.reach - (from - left.reach)
 }
 
 /** Length of wall that takes skirting, mm. */
@@ -49,7 +66,6 @@ function piecesOf(run: Run, number: number, task: SkirtingTask): Piece[] {
   const setting = rules.value("joinery-scarf-setting")
   const overlap = thickness * Math.tan((setting * Math.PI) / 180)
   const ends = { from: run.from - run.left.reach, to: run.to + run.right.reach, overlap }
-  if (ends.to <= ends.from) return []
   const joints = jointsOf({
     ...ends,
     longest,

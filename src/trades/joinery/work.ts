@@ -9,7 +9,7 @@ import { keptLinings } from "./kept-linings.ts"
 import { madePieces, nosingPieces, thresholdPieces, trimPieces } from "./parts.ts"
 import { outToPlinths, plinthPieces, plinthQuantity, plinthSize } from "./plinths.ts"
 import { joineryQuantities } from "./quantities.ts"
-import { skirtedLength, skirtingPieces } from "./skirting.ts"
+import { skirtedLength, skirtingPieces, skirtingSlivers } from "./skirting.ts"
 import { stairPieces } from "./stairs/pieces.ts"
 import { openEdges, stairCautions } from "./stairs/steps.ts"
 import { joinerySteps } from "./steps.ts"
@@ -26,6 +26,8 @@ export interface RoomPieces {
   sets: SetOfArchitraves[]
   bars: ThresholdBar[]
   skirtings: Piece[]
+  /** Stretches of wall too short for a piece of skirting. */
+  slivers: { wall: number; length: Mm }[]
   architraves: Piece[]
   plinths: Piece[]
   trims: Piece[]
@@ -76,22 +78,22 @@ export function roomPieces(task: JoineryTask): RoomPieces {
     input.plinths && skirting && architrave ? plinthSize(skirting, architrave, job.rules) : undefined
   const stops = block && architrave ? outToPlinths(sets, block, architrave) : sets
   const bars = thresholdBars(task)
+  const skirted = skirting && {
+    room,
+    product: skirting.id,
+    thickness: skirting.thickness,
+    longest: longestPiece(skirting, task),
+    without: input.without,
+    architraves: stops,
+    rules: job.rules,
+  }
   return {
     skirting,
     architrave,
     sets,
     bars,
-    skirtings: skirting
-      ? skirtingPieces({
-          room,
-          product: skirting.id,
-          thickness: skirting.thickness,
-          longest: longestPiece(skirting, task),
-          without: input.without,
-          architraves: stops,
-          rules: job.rules,
-        })
-      : [],
+    skirtings: skirted ? skirtingPieces(skirted) : [],
+    slivers: skirted ? skirtingSlivers(skirted) : [],
     architraves: architrave
       ? architravePieces(sets, {
           room,

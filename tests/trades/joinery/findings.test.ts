@@ -19,6 +19,31 @@ describe("findings of a room's joinery", () => {
     expect(finding!.message).toContain("18 mm")
   })
 
+  // The leg's outer edge stands 75 from the opening; the scribe of the wall's left end takes 18 of what is left.
+  it.each([
+    { fromLeft: 94, found: "only 1 mm are left" },
+    { fromLeft: 90, found: "nothing is left" },
+  ])(
+    "note a stretch of skirting too short to saw: doorway $fromLeft from the corner",
+    ({ fromLeft, found }) => {
+      const doors = [{ door: "D1", wall: 1, fromLeft }]
+      const { findings, pieces } = joineryWork(joineryTask({}, { room: { doors } }))
+      expect(findings.map(({ code, severity }) => [code, severity])).toEqual([["skirting-too-short", "note"]])
+      expect(findings[0]!.message).toContain(found)
+      const onWall = pieces.filter(({ what, wall }) => what.startsWith("skirting") && wall === 1)
+      expect(onWall.map(({ mark }) => mark)).toEqual(["R1-1-S1"])
+      expect(onWall[0]!.left.as).toBe("against-architrave")
+    },
+  )
+
+  it("saw a stretch of 10 mm and more", () => {
+    const { findings, pieces } = joineryWork(
+      joineryTask({}, { room: { doors: [{ door: "D1", wall: 1, fromLeft: 103 }] } }),
+    )
+    expect(findings).toEqual([])
+    expect(pieces.find(({ mark }) => mark === "R1-1-S1")?.length).toBe(10)
+  })
+
   it("name two legs that meet", () => {
     const doors = [
       { door: "D1", wall: 1, fromLeft: 500 },
