@@ -18,16 +18,16 @@ export function standardTerminal(): Terminal {
   }
 }
 
-/** Seconds between laps, by name, in order. */
+/** Seconds spent on each kind of lap in all, by name, in the order of their first. */
 export function stopwatch(): { lap(name: string): void; laps(): [string, number][] } {
-  const laps: [string, number][] = []
+  const laps = new Map<string, number>()
   let last = performance.now()
   return {
     lap: (name) => {
       const now = performance.now()
-      laps.push([name, (now - last) / 1000])
+      laps.set(name, (laps.get(name) ?? 0) + (now - last) / 1000)
       last = now
     },
-    laps: () => laps,
+    laps: () => [...laps],
   }
 }

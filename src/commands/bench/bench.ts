@@ -4,9 +4,10 @@ import type { Terminal } from "../terminal.ts"
 import { benchCutting } from "./cutting.ts"
 import { benchJoinery } from "./joinery.ts"
 import { benchProgramme } from "./programme.ts"
+import { benchScale } from "./scale.ts"
 import { benchSite } from "./site.ts"
 
-const usage = `usage: npm run bench [-- joinery | site [--instances SITE] | cutting --instances DIR [--limit SECONDS] | programme --instances DIR [--limit SECONDS]]`
+const usage = `usage: npm run bench [-- joinery | scale [--jobs N,N,...] | site [--instances SITE] | cutting --instances DIR [--limit SECONDS] | programme --instances DIR [--limit SECONDS]]`
 
 /** What a bench on instances is asked for. */
 export interface InstanceBench {
@@ -24,10 +25,17 @@ const overInstances: Record<string, (asked: InstanceBench) => unknown> = {
 }
 
 /** Measurements that bring their own cases, as ratios in one run. */
-const ofThemselves: Record<string, (asked: Omit<InstanceBench, "instances">) => Promise<unknown>> = {
+const ofThemselves: Record<string, (asked: OwnCases) => Promise<unknown>> = {
   joinery: (asked) => benchJoinery({ ...joineryCases, ...asked }),
+  scale: ({ jobs, print }) => benchScale({ sizes: jobs, rooms: roomsOfAJob, print }),
   site: ({ print }) => benchSite({ folder: builtSite, print }),
 }
+
+/** What measurements with cases of their own are asked for. */
+type OwnCases = Omit<InstanceBench, "instances"> & { jobs: number[] }
+
+/** Rooms of a job of an archive. */
+const roomsOfAJob = 3
 
 /** Where a build leaves what is to be published. */
 const builtSite = "output/site"
@@ -39,8 +47,9 @@ const joineryCases = { rooms: 60, againstArcFlow: 30, againstFirstFit: 500 }
 export async function benchCommand(args: readonly string[], terminal: Terminal): Promise<number> {
   const { values, positionals } = told(args)
   const [name, ...more] = positionals
-  const asked = { limitSeconds: Number(values.limit), print: terminal.out }
-  if (more.length > 0 || !(asked.limitSeconds > 0)) throw new WrongUsage(usage)
+  const jobs = values.jobs.split(",").map(Number)
+  const asked = { limitSeconds: Number(values.limit), jobs, print: terminal.out }
+  if (more.length > 0 || !(asked.limitSeconds > 0) || !jobs.every(isCount)) throw new WrongUsage(usage)
   if (name === undefined && values.instances === undefined) {
     for (const measure of Object.values(ofThemselves)) await measure(asked)
     return 0
@@ -57,12 +66,18 @@ export async function benchCommand(args: readonly string[], terminal: Terminal):
   return 0
 }
 
+const isCount = (jobs: number) => Number.isSafeInteger(jobs) && jobs > 0
+
 function told(args: readonly string[]) {
   try {
     return parseArgs({
       args: [...args],
       allowPositionals: true,
-      options: { instances: { type: "string" }, limit: { type: "string", default: "10" } },
+      options: {
+        instances: { type: "string" },
+        limit: { type: "string", default: "10" },
+        jobs: { type: "string", default: "1,10,100,1000" },
+      },
     })
   } catch (error) {
     throw new WrongUsage(`${error instanceof Error ? error.message : error}\n${usage}`)
