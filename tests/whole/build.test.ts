@@ -1,6 +1,7 @@
 import { execFile } from "node:child_process"
 import { createHash } from "node:crypto"
 import { existsSync, readdirSync, readFileSync, rmSync } from "node:fs"
+import { homedir, hostname, tmpdir, userInfo } from "node:os"
 import { dirname, join } from "node:path"
 import { promisify } from "node:util"
 import { afterAll, beforeAll, describe, expect, it } from "vitest"
@@ -9,12 +10,13 @@ import { pageBoxes, pagesNotA4 } from "../press/inspect/boxes.ts"
 import { coloursNotGrey } from "../press/inspect/colours.ts"
 import { decodeQr } from "../press/inspect/decode-qr.ts"
 import { fontsNotAllowed, fontsOf } from "../press/inspect/fonts.ts"
+import { unpackedStreams } from "../press/inspect/look.ts"
 import { type OpenPdf, openPdf } from "../press/inspect/open.ts"
 import { allowedFonts } from "../press/inspect/press.ts"
 import { pageRaster, worn } from "../press/inspect/raster.ts"
 import { textItems } from "../press/inspect/text.ts"
 import { contentLines, eventsOf, keysOutOfOrder, strictCsv } from "./formats.ts"
-import { type BuildRun, build, copyOfJob, ownFolder, ref, top } from "./job-copy.ts"
+import { type BuildRun, build, copyOfJob, environmentSecret, ownFolder, ref, top } from "./job-copy.ts"
 import { marked, secretFiles, secrets } from "./secrets.ts"
 
 /** A room's name, a site and a product as someone with a bad mind would write them. */
@@ -48,7 +50,9 @@ beforeAll(async () => {
     changes,
     files: secretFiles,
   })
+  process.env.ACCESS_TOKEN = environmentSecret
   first = await build(jobs, output)
+  delete process.env.ACCESS_TOKEN
   if (first.status !== 0) throw new Error(`${first.out}\n${first.err}`)
   manifest = JSON.parse(readFileSync(inPrint("manifest.json"), "utf8"))
 }, 600_000)
@@ -346,6 +350,20 @@ describe("what must stay in the office", () => {
         expect(text || Buffer.from(bytes).toString("utf8"), path).not.toContain("£")
     }
   }, 120_000)
+
+  it("no file holds a path, a name or a value of the machine that built it, not even packed in a PDF", async () => {
+    const told = [environmentSecret, folder, top, tmpdir(), homedir(), hostname(), userInfo().username]
+    // A user called root is no more than a word.
+    const words = told.filter((word) => word.length > 4)
+    expect(words).toContain(environmentSecret)
+    for (const { path, bytes } of filesBelow(output)) {
+      const texts = [bytes, ...(path.endsWith(".pdf") ? await unpackedStreams(bytes) : [])]
+      for (const text of texts) {
+        const found = words.filter((word) => Buffer.from(text).includes(word))
+        expect(found, path).toEqual([])
+      }
+    }
+  })
 
   it("is on no paper for a room or a trade, nor in what such paper carries", async () => {
     for (const path of pdfs("print").filter((each) => /\/(room|trade)-|\/job\.pdf/.test(each))) {

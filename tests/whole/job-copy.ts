@@ -48,6 +48,9 @@ export interface BuildRun {
   err: string
 }
 
+/** What a test puts into the environment of a build, and belongs in no output. */
+export const environmentSecret = "k3y-9f2c71d4e8"
+
 /** Runs the build command in this process, with the browser named (`packaged` unless given). */
 export async function build(jobsDir: string, outputDir: string, browser = "packaged"): Promise<BuildRun> {
   const out: string[] = []

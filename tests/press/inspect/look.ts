@@ -1,10 +1,11 @@
-import type { PDFDocument, PDFObject } from "pdf-lib"
 import {
   decodePDFRawStream,
   PDFArray,
   PDFDict,
+  PDFDocument,
   PDFHexString,
   PDFName,
+  type PDFObject,
   PDFRawStream,
   PDFString,
 } from "pdf-lib"
@@ -41,4 +42,14 @@ export function annotationsOf(pdf: PDFDocument): PDFDict[] {
 /** A stream's bytes, unpacked. */
 export function unpackedStream(stream: PDFRawStream): Uint8Array {
   return decodePDFRawStream(stream).decode()
+}
+
+/** Every stream of a PDF, unpacked: pages, typefaces, embedded files; those in a coding of pictures are left as they are. */
+export async function unpackedStreams(bytes: Uint8Array): Promise<Uint8Array[]> {
+  const pdf = await PDFDocument.load(bytes, { updateMetadata: false })
+  return pdf.context.enumerateIndirectObjects().flatMap(([, object]) => {
+    if (!(object instanceof PDFRawStream)) return []
+    const filter = plain(look(object.dict, "Filter"))
+    return [filter === "" || filter === "FlateDecode" ? unpackedStream(object) : object.contents]
+  })
 }
