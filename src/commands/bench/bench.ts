@@ -1,13 +1,14 @@
 import { parseArgs } from "node:util"
 import { WrongUsage } from "../arguments.ts"
 import type { Terminal } from "../terminal.ts"
+import { benchBuild } from "./build.ts"
 import { benchCutting } from "./cutting.ts"
 import { benchJoinery } from "./joinery.ts"
 import { benchProgramme } from "./programme.ts"
 import { benchScale } from "./scale.ts"
 import { benchSite } from "./site.ts"
 
-const usage = `usage: npm run bench [-- joinery | scale [--jobs N,N,...] | site [--instances SITE] | cutting --instances DIR [--limit SECONDS] | programme --instances DIR [--limit SECONDS]]`
+const usage = `usage: npm run bench [-- joinery | build | scale [--jobs N,N,...] | site [--instances SITE] | cutting --instances DIR [--limit SECONDS] | programme --instances DIR [--limit SECONDS]]`
 
 /** What a bench on instances is asked for. */
 export interface InstanceBench {
@@ -26,6 +27,7 @@ const overInstances: Record<string, (asked: InstanceBench) => unknown> = {
 
 /** Measurements that bring their own cases, as ratios in one run. */
 const ofThemselves: Record<string, (asked: OwnCases) => Promise<unknown>> = {
+  build: ({ print }) => benchBuild({ ...oneRoom, env: process.env, print }),
   joinery: (asked) => benchJoinery({ ...joineryCases, ...asked }),
   scale: ({ jobs, print }) => benchScale({ sizes: jobs, rooms: roomsOfAJob, print }),
   site: ({ print }) => benchSite({ folder: builtSite, print }),
@@ -33,6 +35,16 @@ const ofThemselves: Record<string, (asked: OwnCases) => Promise<unknown>> = {
 
 /** What measurements with cases of their own are asked for. */
 type OwnCases = Omit<InstanceBench, "instances"> & { jobs: number[] }
+
+/** A socket moved in one room of the larger demo job. */
+const oneRoom = {
+  ref: "lock-house",
+  changed: {
+    file: "rooms/a1.yaml",
+    find: /socket, wall: 3, fromLeft: 900/,
+    put: "socket, wall: 3, fromLeft: 950",
+  },
+}
 
 /** Rooms of a job of an archive. */
 const roomsOfAJob = 3
