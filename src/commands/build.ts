@@ -67,7 +67,7 @@ interface Building {
 }
 
 async function buildAll(
-  jobs: readonly ReadJob[],
+  jobs: ReadJob[],
   press: Press | null,
   { options, terminal, watch }: Building,
 ): Promise<number> {
@@ -76,7 +76,8 @@ async function buildAll(
   try {
     const built: BuiltJob[] = []
     let failed = false
-    for (const each of jobs) {
+    // Each job is let go of when it is built.
+    for (let each = jobs.shift(); each; each = jobs.shift()) {
       if (failed) tell((await workOutJob(each)).findings, terminal)
       else {
         const came = await one(each, press, { program, staging, output: options.outputDir, terminal, watch })

@@ -38,7 +38,8 @@ export async function checkCommand(args: readonly string[], needs: CheckNeeds): 
 async function examined(read: ReadJob, { examine }: CheckNeeds): Promise<LocatedFinding[]> {
   if (!read.job || !examine) return []
   const findings = await examine(read.job)
-  return findings.map((finding) => ({ ...finding, place: read.locate(finding.at) }))
+  const locate = read.locator()
+  return findings.map((finding) => ({ ...finding, place: locate(finding.at) }))
 }
 
 function summary(jobs: number, findings: readonly Finding[]): string {

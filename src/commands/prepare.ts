@@ -54,7 +54,8 @@ export interface WorkedOut {
 export async function workOutJob(read: ReadJob): Promise<WorkedOut> {
   if (!read.job) return { job: null, findings: read.findings }
   const result = await workOut(read.job, trades)
-  const own = result.findings.map((finding) => ({ ...finding, place: read.locate(finding.at) }))
+  const locate = read.locator()
+  const own = result.findings.map((finding) => ({ ...finding, place: locate(finding.at) }))
   const findings = [...read.findings, ...own]
   return { job: hasErrors(own) ? null : setJob(read.ref, result, issuesOf(read.job)), findings }
 }

@@ -57,6 +57,6 @@ export interface ReadJob {
   job?: Job
   findings: LocatedFinding[]
   sources: Source[]
-  /** Where a finding of any stage stands in the author's files. */
-  locate(at: At): Place
+  /** Tells where findings of any stage stand in the author's files; it holds the files parsed, so drop it when they are told. */
+  locator(): (at: At) => Place
 }

@@ -16,7 +16,7 @@ import { type Place, positionOf } from "./place.ts"
 import type { Product } from "./schema/products.ts"
 import { id as roomId } from "./schema/values.ts"
 import { checkedBy } from "./schema-findings.ts"
-import { findingIn, type LocatedFinding, type YamlFile } from "./yaml-file.ts"
+import { findingIn, type LocatedFinding, type YamlFile, yamlFile } from "./yaml-file.ts"
 
 /** What the jobs of a folder share. */
 export interface Shared {
@@ -42,12 +42,13 @@ export function readJob(dir: string, shared: Shared): ReadJob {
   const early = [...own, ...duplicates(draft), ...references(draft), ...unitSlips(draft), ...spans(draft)]
   const findings = inOrder([...early, ...doorways(draft, early), ...openings(draft, early)], all)
   const sources = withCatalogue.filter((yaml) => yaml.text !== "").map(({ file, text }) => ({ file, text }))
+  const texts = withCatalogue.map(({ file, shown, text }) => ({ file, shown, text }))
   const read = {
     ref: basename(dir),
     dir,
     findings,
     sources,
-    locate: (at: At) => located(at, withCatalogue, dir),
+    locator: locatorOf(texts, dir),
   }
   if (hasErrors(findings) || !shared.catalogueIsSound) return read
   const job = wholeJob(parts, files, shared)
@@ -155,10 +156,23 @@ function outweighs(code: string, hint: string, hints: readonly string[]): boolea
   return !hints.includes(code) || hints.indexOf(code) > hints.indexOf(hint)
 }
 
-function located(at: At, files: YamlFile[], dir: string): Place {
-  const yaml = files.find((each) => each.file === at.file)
-  if (!yaml) return { file: `${basename(dir)}/${at.file}`, line: 1, column: 1 }
-  return { file: yaml.shown, ...positionOf(yaml, at.path) }
+type Text = Pick<YamlFile, "file" | "shown" | "text">
+
+/** Made outside of what reads a job, so that nothing but the texts is held. */
+function locatorOf(texts: readonly Text[], dir: string): () => (at: At) => Place {
+  return () => located(texts, dir)
+}
+
+/** Finds places in files that are parsed again as they are asked for: a job that waits is no more than its texts and data. */
+function located(files: readonly Text[], dir: string): (at: At) => Place {
+  const parsed = new Map<string, YamlFile>()
+  return (at) => {
+    const kept = files.find((each) => each.file === at.file)
+    if (!kept) return { file: `${basename(dir)}/${at.file}`, line: 1, column: 1 }
+    const yaml = parsed.get(at.file) ?? yamlFile(kept.file, kept.shown, { text: kept.text })
+    parsed.set(at.file, yaml)
+    return { file: yaml.shown, ...positionOf(yaml, at.path) }
+  }
 }
 
 function wholeJob(

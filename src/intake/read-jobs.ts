@@ -114,7 +114,7 @@ function withOwnCodes(jobs: ReadJob[]): ReadJob[] {
     }
     const at = { file: "job.yaml", path: ["code"] }
     const { job: _, ...rest } = read
-    const finding = { ...codeTaken(code, owner), at, place: read.locate(at) }
+    const finding = { ...codeTaken(code, owner), at, place: read.locator()(at) }
     return { ...rest, findings: [...read.findings, finding] }
   })
 }

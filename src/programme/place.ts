@@ -86,6 +86,12 @@ interface Slot {
   ready: number
 }
 
+/** Units that may clash with one that is being placed: by their starts, the first `passed` of them over before it. */
+interface Near {
+  units: readonly number[]
+  passed: number
+}
+
 interface Clash {
   until: number
   cause: Cause
@@ -138,10 +144,11 @@ class Placer {
       from = release
       cause = { kind: "hold" }
     }
+    const near = this.#nearPlaced(index)
     for (let missed = 0; ; ) {
       const slot = this.#slot(index, from, table)
       const late = missed < daysTried ? this.#tooLate(slot, table) : null
-      const clash = late ? null : this.#clash(slot)
+      const clash = late ? null : this.#clash(slot, near)
       if (late) {
         missed++
         from = table.nextDay(slot.start)
@@ -200,19 +207,33 @@ class Placer {
     return null
   }
 
-  #clash(slot: Slot): Clash | null {
+  /** The units placed already that one may clash with, by their starts. */
+  #nearPlaced(index: number): Near {
+    const { plan } = this.#given
+    const { start } = this.placing
+    if (!plan.units[index]!.work) return { units: [], passed: 0 }
+    const units = plan.near[index]!.filter((other) => this.#isPlaced[other] === 1)
+    return { units: units.sort((a, b) => start[a]! - start[b]! || a - b), passed: 0 }
+  }
+
+  /** What a slot clashes with; of several that end alike, the unit that comes first in the plan. Slots are asked in order of start. */
+  #clash(slot: Slot, near: Near): Clash | null {
     const { plan } = this.#given
     const { start, finish, ready } = this.placing
     if (!plan.units[slot.unit]!.work) return null
     const row = slot.unit * plan.units.length
+    const over = Math.max(slot.finish, slot.ready)
     const sameCrew: number[] = []
     const sameRoom: number[] = []
     let until = 0
     let kind: "room" | "wet-coat" | "dust" = "room"
     let unit = -1
-    for (const other of plan.near[slot.unit]!) {
-      if (this.#isPlaced[other] === 0) continue
+    while (near.passed < near.units.length && isOver(near.units[near.passed]!, slot.start, this.placing))
+      near.passed++
+    for (let at = near.passed; at < near.units.length; at++) {
+      const other = near.units[at]!
       const begins = start[other]!
+      if (begins >= over) break
       const ends = finish[other]!
       const flags = plan.apart[row + other]!
       if (begins < slot.finish && ends > slot.start) {
@@ -223,13 +244,18 @@ class Placer {
         flags & apart.dustOn &&
         begins < slot.finish &&
         ready[other]! > slot.start &&
-        ready[other]! > until
+        isLater(ready[other]!, other, until, unit)
       ) {
         until = ready[other]!
         kind = "wet-coat"
         unit = other
       }
-      if (flags & apart.dustFrom && begins < slot.ready && ends > slot.start && ends > until) {
+      if (
+        flags & apart.dustFrom &&
+        begins < slot.ready &&
+        ends > slot.start &&
+        isLater(ends, other, until, unit)
+      ) {
         until = ends
         kind = "dust"
         unit = other
@@ -271,22 +297,26 @@ class Placer {
     const unit = plan.units[slot.unit]!
     if (unit.room < 0) return null
     if (this.#shut.length === 0 && !unit.shuts) return null
-    const wetDuring = (from: number, to: number, self: number) =>
-      this.#shut.filter((other) => other !== self && start[other]! < to && ready[other]! > from)
-    const wet = wetDuring(slot.start, slot.finish, slot.unit)
+    const wet = this.#wetDuring(slot.start, slot.finish, slot.unit)
     if (wet.length > 0 && !this.#reaches(unit.room, wet)) {
-      const first = firstToEnd(wet, ready)
+      const first = wet.reduce((sooner, each) => (ready[each]! < ready[sooner]! ? each : sooner))
       return { until: ready[first]!, cause: { kind: "wet-floor", unit: first } }
     }
     if (!unit.shuts) return null
     for (const other of this.#placed) {
       const room = plan.units[other]!.room
       if (room < 0 || start[other]! >= slot.ready || finish[other]! <= slot.start) continue
-      const shut = [...wetDuring(start[other]!, finish[other]!, other), slot.unit]
+      const shut = [...this.#wetDuring(start[other]!, finish[other]!, other), slot.unit]
       if (!this.#reaches(room, shut))
         return { until: finish[other]!, cause: { kind: "wet-floor", unit: other } }
     }
     return null
+  }
+
+  /** Floors that are wet at some time between two moments, but for one's own. */
+  #wetDuring(from: number, to: number, self: number): number[] {
+    const { start, ready } = this.placing
+    return this.#shut.filter((other) => other !== self && start[other]! < to && ready[other]! > from)
   }
 
   #reaches(room: number, wet: readonly number[]): boolean {
@@ -295,6 +325,19 @@ class Placer {
   }
 }
 
+/** True if a clash lasts longer than the one known, or as long with a unit that comes before it in the plan. */
+function isLater(end: number, other: number, until: number, unit: number): boolean {
+  return end > until || (end === until && unit >= 0 && other < unit)
+}
+
+/** True if a unit is finished and dry by a moment. */
+function isOver(unit: number, moment: number, { finish, ready }: Placing): boolean {
+  return finish[unit]! <= moment && ready[unit]! <= moment
+}
+
+/** Of those that end first, the one that comes first in the plan. */
 function firstToEnd(list: readonly number[], ends: Float64Array): number {
-  return list.reduce((first, each) => (ends[each]! < ends[first]! ? each : first))
+  return list.reduce((first, each) =>
+    ends[each]! < ends[first]! || (ends[each]! === ends[first]! && each < first) ? each : first,
+  )
 }

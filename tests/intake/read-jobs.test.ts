@@ -82,7 +82,7 @@ describe("which jobs are read", () => {
 describe("locate", () => {
   it("gives the place of any finding, also where nothing is written", () => {
     const [read] = readBroken([]).jobs
-    const at = (file: string, ...path: (string | number)[]) => read?.locate({ file, path })
+    const at = (file: string, ...path: (string | number)[]) => read?.locator()({ file, path })
     expect(at("rooms/c2.yaml", "outline", 1, "length")).toEqual({
       file: "tiny/rooms/c2.yaml",
       line: 9,
