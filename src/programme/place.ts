@@ -86,12 +86,6 @@ interface Slot {
   ready: number
 }
 
-/** Units that may clash with one that is being placed: by their starts, the first `passed` of them over before it. */
-interface Near {
-  units: readonly number[]
-  passed: number
-}
-
 interface Clash {
   until: number
   cause: Cause
@@ -100,14 +94,16 @@ interface Clash {
 class Placer {
   readonly placing: Placing
   readonly #given: Placeable
-  readonly #isPlaced: Uint8Array
-  readonly #placed: number[] = []
+  /** Work placed already, by its start; how much; and how much of it is past for the unit that is being placed. */
+  readonly #order: Int32Array
+  #placed = 0
+  #passed = 0
   readonly #shut: number[] = []
 
   constructor(given: Placeable, choice: Choice) {
     this.#given = given
     const count = given.plan.units.length
-    this.#isPlaced = new Uint8Array(count)
+    this.#order = new Int32Array(count)
     this.placing = {
       start: new Float64Array(count),
       finish: new Float64Array(count),
@@ -144,11 +140,11 @@ class Placer {
       from = release
       cause = { kind: "hold" }
     }
-    const near = this.#nearPlaced(index)
+    this.#passed = 0
     for (let missed = 0; ; ) {
       const slot = this.#slot(index, from, table)
       const late = missed < daysTried ? this.#tooLate(slot, table) : null
-      const clash = late ? null : this.#clash(slot, near)
+      const clash = late ? null : this.#clash(slot)
       if (late) {
         missed++
         from = table.nextDay(slot.start)
@@ -187,8 +183,10 @@ class Placer {
     placing.finish[slot.unit] = slot.finish
     placing.ready[slot.unit] = slot.ready
     if (!this.#given.plan.units[slot.unit]!.work) return
-    this.#placed.push(slot.unit)
-    this.#isPlaced[slot.unit] = 1
+    let at = this.#placed++
+    while (at > 0 && placing.start[this.#order[at - 1]!]! > slot.start) at--
+    this.#order.copyWithin(at + 1, at, this.#placed - 1)
+    this.#order[at] = slot.unit
     if (this.#given.plan.units[slot.unit]!.shuts) this.#shut.push(slot.unit)
   }
 
@@ -207,17 +205,8 @@ class Placer {
     return null
   }
 
-  /** The units placed already that one may clash with, by their starts. */
-  #nearPlaced(index: number): Near {
-    const { plan } = this.#given
-    const { start } = this.placing
-    if (!plan.units[index]!.work) return { units: [], passed: 0 }
-    const units = plan.near[index]!.filter((other) => this.#isPlaced[other] === 1)
-    return { units: units.sort((a, b) => start[a]! - start[b]! || a - b), passed: 0 }
-  }
-
   /** What a slot clashes with; of several that end alike, the unit that comes first in the plan. Slots are asked in order of start. */
-  #clash(slot: Slot, near: Near): Clash | null {
+  #clash(slot: Slot): Clash | null {
     const { plan } = this.#given
     const { start, finish, ready } = this.placing
     if (!plan.units[slot.unit]!.work) return null
@@ -228,14 +217,15 @@ class Placer {
     let until = 0
     let kind: "room" | "wet-coat" | "dust" = "room"
     let unit = -1
-    while (near.passed < near.units.length && isOver(near.units[near.passed]!, slot.start, this.placing))
-      near.passed++
-    for (let at = near.passed; at < near.units.length; at++) {
-      const other = near.units[at]!
+    while (this.#passed < this.#placed && this.#isPast(row, this.#order[this.#passed]!, slot.start))
+      this.#passed++
+    for (let at = this.#passed; at < this.#placed; at++) {
+      const other = this.#order[at]!
       const begins = start[other]!
       if (begins >= over) break
-      const ends = finish[other]!
       const flags = plan.apart[row + other]!
+      if (flags === 0) continue
+      const ends = finish[other]!
       if (begins < slot.finish && ends > slot.start) {
         if (flags & apart.crew) sameCrew.push(other)
         if (flags & apart.room) sameRoom.push(other)
@@ -273,6 +263,12 @@ class Placer {
     return this.#crewClash(slot, sameCrew) ?? this.#shutClash(slot)
   }
 
+  /** True if a unit has nothing to do with that of a row, or is finished and dry by a moment. */
+  #isPast(row: number, unit: number, moment: number): boolean {
+    const { finish, ready } = this.placing
+    return this.#given.plan.apart[row + unit] === 0 || (finish[unit]! <= moment && ready[unit]! <= moment)
+  }
+
   #crewClash(slot: Slot, others: readonly number[]): Clash | null {
     const { start, finish, people } = this.placing
     const { plan } = this.#given
@@ -303,7 +299,7 @@ class Placer {
       return { until: ready[first]!, cause: { kind: "wet-floor", unit: first } }
     }
     if (!unit.shuts) return null
-    for (const other of this.#placed) {
+    for (const other of this.#order.subarray(0, this.#placed)) {
       const room = plan.units[other]!.room
       if (room < 0 || start[other]! >= slot.ready || finish[other]! <= slot.start) continue
       const shut = [...this.#wetDuring(start[other]!, finish[other]!, other), slot.unit]
@@ -328,11 +324,6 @@ class Placer {
 /** True if a clash lasts longer than the one known, or as long with a unit that comes before it in the plan. */
 function isLater(end: number, other: number, until: number, unit: number): boolean {
   return end > until || (end === until && unit >= 0 && other < unit)
-}
-
-/** True if a unit is finished and dry by a moment. */
-function isOver(unit: number, moment: number, { finish, ready }: Placing): boolean {
-  return finish[unit]! <= moment && ready[unit]! <= moment
 }
 
 /** Of those that end first, the one that comes first in the plan. */

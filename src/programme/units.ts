@@ -45,8 +45,6 @@ export interface UnitPlan {
   onePersonMost: number
   /** For units u and v at `u * count + v`: what keeps them apart, a sum of `apart` flags. */
   apart: Uint8Array
-  /** For each unit the others that anything keeps it apart from. */
-  near: number[][]
   /** 1 at `u * count + v` where v waits for u, directly or through others. */
   follows: Uint8Array
   crewsInRoom: number
@@ -111,7 +109,6 @@ export function unitPlan(given: UnitsGiven): { plan: UnitPlan; findings: Finding
     ...unit,
     waits: unit.waits.map((wait) => ({ ...wait, unit: place.get(wait.unit)! })),
   }))
-  const kept = apartOf(sorted, file.crews, { roomIds, ways, reach: rules.value("programme-dust-reach") })
   return {
     plan: {
       units: sorted,
@@ -120,8 +117,7 @@ export function unitPlan(given: UnitsGiven): { plan: UnitPlan; findings: Finding
       ways,
       bedtime: file.bedtime,
       onePersonMost: rules.value("programme-one-person-most"),
-      apart: kept,
-      near: sorted.map((_, u) => sorted.flatMap((_unit, v) => (kept[u * sorted.length + v] ? [v] : []))),
+      apart: apartOf(sorted, file.crews, { roomIds, ways, reach: rules.value("programme-dust-reach") }),
       follows: followsOf(sorted),
       crewsInRoom: rules.value("programme-crews-in-room"),
     },
