@@ -4,8 +4,11 @@ import type { Chains } from "./turns.ts"
 import type { UnitPlan } from "./units.ts"
 import { type WaitNet, waitsWith } from "./wait-net.ts"
 
-/** Attempts of the improving search after the rules of priority, by the number of units; counted, never timed, so that the dates are the same everywhere. */
-const attempts = { perUnit: 4, most: 600 }
+/**
+ * Attempts of the improving search after the rules of priority, by the number of units; fewer where each places so many units that all
+ * together would take long. Counted, never timed, so that the dates are the same everywhere.
+ */
+const attempts = { perUnit: 4, most: 600, placed: 200_000 }
 /** Start of the seeded numbers; any would do. */
 const seed = 20270301
 /** Shares of the kinds of change that are tried. */
@@ -38,7 +41,8 @@ export function bestPlacing(given: Placeable, chains: Chains, limit?: number): F
     if (found && (!best || isLess(found.score, best.found.score))) best = { state, found }
   }
   const next = seeded(seed)
-  const most = limit ?? Math.min(attempts.perUnit * plan.units.length, attempts.most)
+  const count = plan.units.length
+  const most = limit ?? Math.min(attempts.perUnit * count, attempts.most, Math.ceil(attempts.placed / count))
   for (let attempt = 0; best && attempt < most; attempt++) {
     const state = changed(best.state, plan, groups, next)
     const found = scored(given, state, saved)
