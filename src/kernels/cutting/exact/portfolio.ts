@@ -218,12 +218,23 @@ class Search {
     }
   }
 
-  /** Asks for a plan at the least total still possible, then at greater ones, until cost and bound meet or the patterns are too many. */
+  /**
+   * Asks for a plan at the least total still possible, then at greater ones as long as that succeeds, until cost and bound meet or even
+   * the least cannot be settled.
+   */
   async #deepen(most: number, nodes: number): Promise<void> {
-    for (let step = 1; !this.#met && !this.#effort.exhausted; step *= 2) {
+    for (let step = 1; !this.#met && !this.#effort.exhausted; ) {
       const dearest = this.#totals.before(this.cost)
       const atMost = Math.min(dearest, this.#totals.next(this.bound + step - 1))
-      if ((await this.#searchUpTo(atMost, most, nodes)) !== true) return
+      const farther = step > 1
+      const complete = await this.#searchUpTo(
+        atMost,
+        most,
+        farther ? Math.ceil(nodes * SHARE_FARTHER) : nodes,
+      )
+      if (complete === true) step *= 2
+      else if (farther) step = 1
+      else return
     }
   }
 
@@ -255,6 +266,8 @@ const FARTHEST = 4
 const FEW_PATTERNS = 600
 /** Patterns that are worth a short search at any time. */
 const SOME_PATTERNS = 6_000
+/** Share of the nodes that a search is given which asks for more than the least total still possible. */
+const SHARE_FARTHER = 0.3
 /** Nodes of the search over the columns of the linear program. */
 const COLUMN_NODES = 80
 /** Nodes of the first search over so few. */
