@@ -41,7 +41,7 @@ const oneRoom = {
   ref: "lock-house",
   changed: {
     file: "rooms/a1.yaml",
-    find: /socket, wall: 3, fromLeft: 900/,
+    find: "socket, wall: 3, fromLeft: 900",
     put: "socket, wall: 3, fromLeft: 950",
   },
 }

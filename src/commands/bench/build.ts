@@ -19,7 +19,7 @@ import { prepareJobs } from "../prepare.ts"
 export interface BuildBench {
   /** Ref of a demo job, the room's file of it that is changed, and the change. */
   ref: string
-  changed: { file: string; find: RegExp; put: string }
+  changed: { file: string; find: string; put: string }
   env: NodeJS.ProcessEnv
   print(line: string): void
 }
@@ -39,7 +39,7 @@ const tabs = 2
 /**
  * Builds a demo job from nothing, after a change to one room, and after no change, and prints the first build's finished HTML alone for
  * a floor, all in one run; told as ratios.
- * @throws Fault where there is no browser, or a build ends with anything but 0
+ * @throws Fault where there is no browser, nothing to change, or a build ends with anything but 0
  */
 export async function benchBuild({ ref, changed, env, print }: BuildBench): Promise<BuildFigures> {
   const folder = mkdtempSync(join(tmpdir(), "storey-rod-bench-"))
@@ -47,13 +47,12 @@ export async function benchBuild({ ref, changed, env, print }: BuildBench): Prom
     const jobsDir = join(folder, "jobs")
     for (const name of ["catalogue.yaml", ref])
       cpSync(join(demoJobs, name), join(jobsDir, name), { recursive: true })
+    const file = join(jobsDir, ref, changed.file)
+    const after = readFileSync(file, "utf8").replace(changed.find, changed.put)
+    if (after === readFileSync(file, "utf8")) throw new Fault(`${changed.file} holds nothing to change`)
     const floor = await floorOf(jobsDir, ref, { staging: join(folder, "finished"), env })
     const build = () => seconds(() => built(jobsDir, join(folder, "output"), env))
     const cold = await build()
-    const file = join(jobsDir, ref, changed.file)
-    const text = readFileSync(file, "utf8")
-    const after = text.replace(changed.find, changed.put)
-    if (after === text) throw new Fault(`${changed.file} holds nothing to change`)
     writeFileSync(file, after)
     const oneRoom = await build()
     const same = await build()
