@@ -14,7 +14,7 @@ import { unpackedStreams } from "../press/inspect/look.ts"
 import { type OpenPdf, openPdf } from "../press/inspect/open.ts"
 import { allowedFonts } from "../press/inspect/press.ts"
 import { pageRaster, worn } from "../press/inspect/raster.ts"
-import { textItems } from "../press/inspect/text.ts"
+import { pagesOf, textItems, textOf } from "../press/inspect/text.ts"
 import { contentLines, eventsOf, keysOutOfOrder, strictCsv } from "./formats.ts"
 import { type BuildRun, build, copyOfJob, environmentSecret, ownFolder, ref, top } from "./job-copy.ts"
 import { marked, secretFiles, secrets } from "./secrets.ts"
@@ -62,17 +62,6 @@ afterAll(() => rmSync(folder, { recursive: true, force: true }))
 const pathsBelow = (from: string) => filesBelow(from).map((file) => file.path)
 const pdfs = (from: string) => pathsBelow(join(output, from)).filter((path) => path.endsWith(".pdf"))
 const opened = (path: string) => openPdf(readFileSync(join(output, path)))
-
-async function textOf(pdf: OpenPdf): Promise<string> {
-  return (await textItems(pdf)).map((item) => item.text).join(" ")
-}
-
-/** The text of each page, from page 1. */
-async function pagesOf(pdf: OpenPdf): Promise<string[]> {
-  const pages = Array.from({ length: pdf.numPages }, () => "")
-  for (const { page, text } of await textItems(pdf)) pages[page - 1] += `${text} `
-  return pages
-}
 
 /** sha256 of bytes, by Node's own library. */
 const sha256 = (bytes: Uint8Array) => createHash("sha256").update(bytes).digest("hex")

@@ -4,7 +4,7 @@ import { type Mm, mmText } from "../../kernels/units.ts"
 import type { Room, Wall } from "../../survey/room.ts"
 import type { Piece } from "../trade.ts"
 import type { SetOfArchitraves } from "./architraves.ts"
-import { runsOfRoom, type Stop } from "./runs.ts"
+import type { Run } from "./runs.ts"
 
 /** What is drawn on the walls of a room. */
 export interface Unfolded {
@@ -14,9 +14,8 @@ export interface Unfolded {
   skirting: { thickness: Mm; width: Mm } | undefined
   architrave: { width: Mm } | undefined
   margin: Mm
-  /** Widest inside angle that is scribed, degrees. */
-  scribed: number
-  without: readonly number[]
+  /** Where skirting runs, in the order in which its pieces are numbered. */
+  runs: readonly Run[]
   sets: readonly SetOfArchitraves[]
   pieces: readonly Piece[]
 }
@@ -130,13 +129,10 @@ function setShapes(wall: Wall, { sets, architrave, margin, room }: Unfolded, pla
 }
 
 function skirtingShapes(wall: Wall, about: Unfolded, place: Place): Shape[] {
-  const { room, skirting, without, sets, pieces, scribed } = about
+  const { skirting, pieces } = about
   if (!skirting) return []
-  const stops: readonly Stop[] = sets
   const own = pieces.filter((piece) => piece.wall === wall.number && piece.what.startsWith("skirting"))
-  const runs = runsOfRoom({ room, thickness: skirting.thickness, scribed, without, stops }).filter(
-    (run) => run.wall === wall,
-  )
+  const runs = about.runs.filter((run) => run.wall === wall)
   return runs.flatMap((run, index): Shape[] => {
     const parts = own.filter((piece) => new RegExp(`-S${index + 1}[a-h]?$`).test(piece.mark))
     const total = parts.reduce((sum, piece) => sum + piece.length, 0)

@@ -94,7 +94,7 @@ function tooShort({ task, slivers }: Looked): Finding[] {
     severity: "note",
     at: task.at,
     message: `Skirting, wall ${wall} of ${task.room.id}: ${length < 1 ? "nothing is" : `only ${mmText(length)} mm are`} left for it beside the board of the next wall; no piece is sawn.`,
-    mend: "Run the next wall's board up to the architrave, and fill what is left when caulking.",
+    mend: "Run the next wall's board up to the architrave, and fill what is left with caulk or a slip fixed to the wall.",
   }))
 }
 

@@ -40,7 +40,7 @@ export const joineryRules: RuleEntry[] = [
   },
   {
     id: "joinery-skirting-least",
-    what: "shortest piece of skirting that is sawn; a shorter stretch is filled when caulking",
+    what: "shortest piece of skirting that is sawn; a shorter stretch is filled",
     value: 10,
     unit: "mm",
     range: "5 to 20",

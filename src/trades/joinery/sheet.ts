@@ -36,6 +36,7 @@ export function joinerySheets(task: JoineryTask, work: Work): SheetModel[] {
         ...elevations(task, cut),
         ...(all.length > 0 ? [pieceTable(all, "Pieces by wall")] : []),
         ...sawnNote(task),
+        ...sliversNote(cut),
         ...linings(kept),
         ...thresholds(cut.bars),
         finish(cut),
@@ -73,15 +74,14 @@ function figures({ job, facts }: JoineryTask, cut: RoomPieces, count: number): B
 }
 
 function elevations(task: JoineryTask, cut: RoomPieces): Block[] {
-  const { room, job, input } = task
+  const { room, job } = task
   return unfoldedPieces({
     room,
     floor: finishedFloor(task),
     skirting: cut.skirting,
     architrave: cut.architrave,
     margin: job.rules.value("joinery-architrave-margin"),
-    scribed: job.rules.value("joinery-scribe-widest"),
-    without: input.without,
+    runs: cut.runs,
     sets: cut.sets,
     pieces: allOf(cut),
   }).map((drawing) => ({
@@ -99,6 +99,21 @@ function sawnNote({ input }: JoineryTask): Block[] {
       kind: "text",
       as: "note",
       paragraphs: [`Sawn already, not on the saw sheet: ${input.sawn.join(", ")}.`],
+    },
+  ]
+}
+
+/** Where a joiner would look for a piece that is not there. */
+function sliversNote({ slivers }: RoomPieces): Block[] {
+  if (slivers.length === 0) return []
+  const each = slivers.map(({ wall, length }) => `wall ${wall} (${mmText(length)} mm)`).join(", ")
+  return [
+    {
+      kind: "text",
+      as: "note",
+      paragraphs: [
+        `No piece of skirting is sawn for the stretch on ${each}: run the next wall's board up to the architrave, fill what is left with caulk or a slip fixed to the wall.`,
+      ],
     },
   ]
 }

@@ -27,23 +27,31 @@ const partLetters = "abcdefgh"
  * @returns pieces with long and short points, settings and marks, in order of wall; tenths of a millimetre
  */
 export function skirtingPieces(task: SkirtingTask): Piece[] {
-  const scribed = task.rules.value("joinery-scribe-widest")
-  const least = task.rules.value("joinery-skirting-least")
-  const runs = runsOfRoom({ ...task, scribed, stops: task.architraves }).filter(
-    (run) => longPoints(run) >= least,
-  )
+  const { runs } = skirtingRuns(task)
   return runs.flatMap((run) =>
     piecesOf(run, 1 + runs.filter((each) => each.wall === run.wall).indexOf(run), task),
   )
 }
 
-/** Stretches of wall too short for a piece: the wall's number, and the length that a piece would have, mm. */
-export function skirtingSlivers(task: SkirtingTask): { wall: number; length: Mm }[] {
+/** The stretches of wall that bear skirting, and those too short for a piece. */
+export interface SkirtingRuns {
+  /** In the order in which their pieces are numbered on each wall. */
+  runs: Run[]
+  /** The wall's number, and the length that a piece would have, mm. */
+  slivers: { wall: number; length: Mm }[]
+}
+
+/** Where a room's skirting runs, and where next to nothing is left for it. */
+export function skirtingRuns(task: SkirtingTask): SkirtingRuns {
   const scribed = task.rules.value("joinery-scribe-widest")
   const least = task.rules.value("joinery-skirting-least")
-  return runsOfRoom({ ...task, scribed, stops: task.architraves })
-    .map((run) => ({ wall: run.wall.number, length: tenths(Math.max(0, longPoints(run))) }))
-    .filter(({ length }) => length < least)
+  const all = runsOfRoom({ ...task, scribed, stops: task.architraves })
+  return {
+    runs: all.filter((run) => longPoints(run) >= least),
+    slivers: all
+      .filter((run) => longPoints(run) < least)
+      .map((run) => ({ wall: run.wall.number, length: tenths(Math.max(0, longPoints(run))) })),
+  }
 }
 
 /** Length of a run between its long points, mm; below 0 where the boards beside it fill it. */

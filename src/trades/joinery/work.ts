@@ -9,7 +9,7 @@ import { keptLinings } from "./kept-linings.ts"
 import { madePieces, nosingPieces, thresholdPieces, trimPieces } from "./parts.ts"
 import { outToPlinths, plinthPieces, plinthQuantity, plinthSize } from "./plinths.ts"
 import { joineryQuantities } from "./quantities.ts"
-import { skirtedLength, skirtingPieces, skirtingSlivers } from "./skirting.ts"
+import { type SkirtingRuns, skirtedLength, skirtingPieces, skirtingRuns } from "./skirting.ts"
 import { stairPieces } from "./stairs/pieces.ts"
 import { openEdges, stairCautions } from "./stairs/steps.ts"
 import { joinerySteps } from "./steps.ts"
@@ -20,14 +20,12 @@ type JoineryTask = Task<JoineryInputs>
 type LengthGood = NonNullable<ReturnType<typeof product>>
 
 /** Everything a room's joinery is cut into. */
-export interface RoomPieces {
+export interface RoomPieces extends SkirtingRuns {
   skirting: LengthGood | undefined
   architrave: LengthGood | undefined
   sets: SetOfArchitraves[]
   bars: ThresholdBar[]
   skirtings: Piece[]
-  /** Stretches of wall too short for a piece of skirting. */
-  slivers: { wall: number; length: Mm }[]
   architraves: Piece[]
   plinths: Piece[]
   trims: Piece[]
@@ -93,7 +91,7 @@ export function roomPieces(task: JoineryTask): RoomPieces {
     sets,
     bars,
     skirtings: skirted ? skirtingPieces(skirted) : [],
-    slivers: skirted ? skirtingSlivers(skirted) : [],
+    ...(skirted ? skirtingRuns(skirted) : { runs: [], slivers: [] }),
     architraves: architrave
       ? architravePieces(sets, {
           room,
@@ -163,7 +161,13 @@ function rests(cut: RoomPieces, task: JoineryTask): string[] {
   return [
     "joinery-architrave-margin",
     ...(cut.skirtings.length > 0
-      ? ["joinery-scarf-corner", "joinery-scarf-setting", "joinery-skirting-fixing", "joinery-skirting-rate"]
+      ? [
+          "joinery-scarf-corner",
+          "joinery-scarf-setting",
+          "joinery-skirting-fixing",
+          "joinery-skirting-least",
+          "joinery-skirting-rate",
+        ]
       : []),
     ...(cut.sets.length > 0 ? ["joinery-architrave-fixing", "joinery-architrave-hours"] : []),
     ...(task.input.plinths ? ["joinery-plinth-wider", "joinery-plinth-higher"] : []),

@@ -101,3 +101,15 @@ export async function textOutside(pdf: OpenPdf, margin = 0): Promise<TextItem[]>
   }
   return outside
 }
+
+/** All text of a PDF, in the order of its pages. */
+export async function textOf(pdf: OpenPdf): Promise<string> {
+  return (await textItems(pdf)).map((item) => item.text).join(" ")
+}
+
+/** The text of each page, from page 1. */
+export async function pagesOf(pdf: OpenPdf): Promise<string[]> {
+  const pages = Array.from({ length: pdf.numPages }, () => "")
+  for (const { page, text } of await textItems(pdf)) pages[page - 1] += `${text} `
+  return pages
+}

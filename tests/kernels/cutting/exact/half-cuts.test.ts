@@ -37,6 +37,7 @@ describe("half cuts", () => {
     const random = seeded(7)
     const whole = (most: number) => Math.floor(random() * (most + 1))
     let seen = 0
+    let held = 0
     for (let round = 0; round < 200; round++) {
       const types = 5 + whole(3)
       const items = Array.from({ length: types }, (_, at): [number, number] => [500 - 20 * at, 1])
@@ -66,12 +67,14 @@ describe("half cuts", () => {
         expect(leftOf(set, columns, uses)).toBeLessThan(least)
         for (let trial = 0; trial < 60; trial++) {
           const bars = uses.map(() => (random() < 0.35 ? 1 : 0))
-          if (covers(model.demand, columns, bars))
-            expect(leftOf(set, columns, bars)).toBeGreaterThanOrEqual(least)
+          if (!covers(model.demand, columns, bars)) continue
+          held++
+          expect(leftOf(set, columns, bars)).toBeGreaterThanOrEqual(least)
         }
       }
     }
     expect(seen).toBeGreaterThan(50)
+    expect(held).toBeGreaterThan(500)
   })
 })
 
